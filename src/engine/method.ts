@@ -1,0 +1,365 @@
+import type { Kind, LinearForm, Spread, VariableId, Way } from '../quantity/index.ts';
+import type {
+  Finding,
+  Id,
+  InForce,
+  Missing,
+  NodeKind,
+  Place,
+  PropertyId,
+  RateCell,
+  StudyView,
+} from '../study/index.ts';
+
+/**
+ * What a question is. One file defines one question and default-exports it; the registry, the
+ * command line, the HTTP API, the web form and answer card, the methods pages and the report's
+ * appendix are all made from it. See docs/methods/adding-a-question.md.
+ */
+export interface Question {
+  /** Kebab case, equal to the file's name. */
+  readonly id: string;
+  /** Raised when the same inputs can give another answer. */
+  readonly version: number;
+  /** The question in the client's words, ending in a question mark. */
+  readonly wording: string;
+  /** A few words for a table of contents. */
+  readonly title: string;
+  /** Kind of node it is asked of. */
+  readonly subject: NodeKind | 'study';
+  readonly inputs: readonly InputSpec[];
+  readonly body: Body;
+  /** Checks on the bound inputs beside the ranges: what is outside the method's validity. */
+  readonly valid?: (x: PlainInputs) => readonly Finding[];
+  /** Typical error of the method itself, for each output that has one. */
+  readonly modelError: Readonly<Record<string, ModelError>>;
+  readonly sources: readonly Source[];
+  readonly assumptions: readonly string[];
+  /** Ids in data/cautions.ts. */
+  readonly cautions: readonly string[];
+  /** Which decision words apply to its outputs. */
+  readonly word: 'difference' | 'margin' | 'none';
+  /** Checks against something outside the project; never empty. */
+  readonly checks: readonly [CheckRef, ...CheckRef[]];
+  /** A complete set of plain inputs, as people would write them: for help, forms and tests. */
+  readonly example: WrittenInputs;
+  /** Report section and page it belongs to. */
+  readonly section: 'balance' | 'census' | 'cost' | 'other';
+}
+
+/** A number wanted by a question. */
+export interface ScalarInput {
+  readonly in: 'scalar';
+  readonly name: string;
+  readonly symbol: string;
+  readonly kind: Kind;
+  /** UCUM code in which people give it. */
+  readonly unit: string;
+  readonly meaning: string;
+  /** Plausible range in `unit`; outside it is a finding, not a stop. */
+  readonly range: readonly [low: number, high: number];
+  /** Outside these it is refused, in `unit`. */
+  readonly bounds?: { readonly above?: number; readonly below?: number; readonly atLeast?: number };
+  /** Where in a study it is found, in words. */
+  readonly where: string;
+  readonly find: (at: Finder) => Found;
+  /** Value used, and marked as assumed, when none is given from outside a study. */
+  readonly assumed?: string;
+}
+
+/** A word wanted by a question: one of `options`, or any text when there are none. */
+export interface TermInput {
+  readonly in: 'term';
+  readonly name: string;
+  readonly meaning: string;
+  readonly options?: readonly string[];
+  readonly where: string;
+  readonly find: (at: Finder) => string;
+}
+
+/** Rows of numbers and words: parts, joints, angles of an axle lift. */
+export interface TableInput {
+  readonly in: 'table';
+  readonly name: string;
+  /** What one row is. */
+  readonly meaning: string;
+  readonly columns: readonly (ScalarColumn | TermColumn)[];
+  readonly where: string;
+  readonly find: (at: Finder) => readonly FoundRow[];
+}
+
+export type ScalarColumn = Omit<ScalarInput, 'find' | 'where' | 'assumed'>;
+export type TermColumn = Omit<TermInput, 'find' | 'where'>;
+export type InputSpec = ScalarInput | TermInput | TableInput;
+
+/** A row that a finder returns: its subject, and what stands in each column, by column name. */
+export interface FoundRow {
+  readonly subject: Id;
+  readonly label: string;
+  readonly cells: Readonly<Record<string, Found | string>>;
+}
+
+/** What a finder hands back for a number: see the makers on Finder. */
+export type Found = Cell | MissingCell;
+
+/** A number ready for calculation: nominal value and the independent variables it moves with. */
+export interface Cell {
+  readonly form: LinearForm;
+  /** How its best reading is known; `assumed` when a default stood in. */
+  readonly how: Way | 'assumed' | 'exact';
+  /** Some of its spread is unknown: the answer is incomplete. */
+  readonly unknownSpread?: true;
+  readonly place: Place;
+  /** As shown in the working: label of the subject and property, or the input's name. */
+  readonly label: string;
+  readonly from?: InForce;
+}
+export interface MissingCell {
+  readonly missing: true;
+  readonly place: Place;
+  readonly label: string;
+  readonly why: string;
+}
+
+/** Reads a study from one subject for one question, and records every cell read or missing. */
+export interface Finder {
+  readonly view: StudyView;
+  readonly subject: Id;
+  /** Rate-book version asked for; the latest when undefined. */
+  readonly ratesVersion: string | undefined;
+  /** The value in force; vectors by component. Counts and flags come as numbers. */
+  number(subject: Id, property: PropertyId, component?: 0 | 1 | 2): Found;
+  /** Several scalars added: a total of what is there, missing when any is. */
+  sum(label: string, parts: readonly Found[]): Found;
+  text(subject: Id, property: PropertyId): string;
+  /** A cell of the rate book whose id starts with `group` and that matches the words. */
+  rate(group: string, words: string): (Cell & { readonly rate: RateCell }) | MissingCell;
+  exact(x: number, label: string): Cell;
+  missing(label: string, why: string): MissingCell;
+  /** For a trial or joint: a node by its label, below the subject or anywhere. */
+  node(label: string): Id | undefined;
+}
+
+/** Variables behind the forms, for contributions, second order and sampling. */
+export interface Variable {
+  readonly id: VariableId;
+  readonly label: string;
+  readonly what: 'reading' | 'cause' | 'model' | 'given';
+  readonly spread: Spread;
+  /** One standard uncertainty in SI. */
+  readonly u: number;
+  readonly dof: number;
+  readonly place: Place;
+}
+
+/** Plain SI numbers and words by input name, as bodies of the `solve` kind and `valid` see them. */
+export interface PlainInputs {
+  readonly scalars: Readonly<Record<string, number>>;
+  readonly terms: Readonly<Record<string, string>>;
+  readonly tables: Readonly<Record<string, readonly PlainRow[]>>;
+}
+export type PlainRow = Readonly<Record<string, number | string>>;
+
+/** Inputs as people write them: "12.5 ± 0.2 kg". Tables are lists of rows. */
+export type WrittenInputs = Readonly<
+  Record<string, string | readonly Readonly<Record<string, string>>[]>
+>;
+
+/** A result, with its own formula over the positional SI inputs. */
+export interface OutputSpec {
+  readonly name: string;
+  readonly symbol: string;
+  readonly kind: Kind;
+  /** UCUM code in which it is shown. */
+  readonly unit: string;
+  readonly meaning: string;
+  /** The formula as printed in the working, in the symbols of the inputs. */
+  readonly shown: string;
+  /** Intermediate results stand in the working only. */
+  readonly step?: true;
+}
+
+/** One scalar formula for each output. Arguments: the scalar inputs in the order declared. */
+export interface RowBody {
+  readonly body: 'row';
+  readonly outputs: readonly (OutputSpec & { readonly of: (...x: number[]) => number })[];
+}
+
+/**
+ * Sums over the rows of one table, then a formula over the sums. `each` takes the scalar columns
+ * of the table in the order declared, `of` takes the sums in the order of `terms`, then the
+ * scalar inputs. A row in which a needed column is missing is left out of every sum and named.
+ */
+export interface TallyBody {
+  readonly body: 'tally';
+  readonly table: string;
+  readonly terms: readonly {
+    readonly name: string;
+    readonly symbol: string;
+    readonly kind: Kind;
+    readonly shown: string;
+    readonly each: (...columns: number[]) => number;
+  }[];
+  readonly outputs: readonly (OutputSpec & {
+    readonly of: (...sumsThenScalars: number[]) => number;
+  })[];
+  /** Term column by whose words the sums are also given group by group. */
+  readonly groupBy?: string;
+}
+
+/** Structured input (graph, mesh, linkage, regression): one function of everything. */
+export interface SolveBody {
+  readonly body: 'solve';
+  readonly outputs: readonly OutputSpec[];
+  /**
+   * Outputs by name, and words and findings beside them. Called again with shifted numbers for
+   * the derivatives: it must be smooth in them and must not keep state.
+   */
+  readonly solve: (x: PlainInputs, progress?: (share: number) => void) => Solved;
+}
+export interface Solved {
+  readonly outputs: Readonly<Record<string, number>>;
+  readonly findings?: readonly Finding[];
+  /** Rows for a plain table beside the numbers: a census by kind, for example. */
+  readonly detail?: DetailTable;
+}
+export interface DetailTable {
+  readonly title: string;
+  readonly columns: readonly {
+    readonly name: string;
+    readonly unit?: string;
+    readonly kind?: Kind;
+  }[];
+  /** Numbers in SI of their column's kind. */
+  readonly rows: readonly (readonly (string | number)[])[];
+}
+
+export type Body = RowBody | TallyBody | SolveBody;
+
+/** Standard relative error of the method, of which a fraction is common to all designs it is used on. */
+export interface ModelError {
+  readonly relative: number;
+  readonly sharedFraction: number;
+}
+
+export interface Source {
+  /** Author or body, title, edition. */
+  readonly title: string;
+  /** Clause, page, equation. */
+  readonly at?: string;
+  readonly status: 'published' | 'common practice, no source' | 'from memory';
+}
+
+export interface CheckRef {
+  readonly what: string;
+  readonly source: string;
+  /** Whether inputs and result were seen in the source, recomputed from memory, or are practice. */
+  readonly status:
+    | 'seen'
+    | 'from memory, recomputed'
+    | 'own inputs, published formula'
+    | 'common practice';
+  /** Test file that does it, from the project's root. */
+  readonly test: string;
+}
+
+/** Inputs found for one question and one subject. */
+export interface BoundInputs {
+  readonly scalars: Readonly<Record<string, Found>>;
+  readonly terms: Readonly<Record<string, string>>;
+  readonly tables: Readonly<Record<string, readonly FoundRow[]>>;
+  readonly variables: ReadonlyMap<VariableId, Variable>;
+  /** Every place looked at, there or missing. */
+  readonly read: readonly (InForce | Missing)[];
+  readonly findings: readonly Finding[];
+  readonly basis: Basis;
+}
+
+/** What an answer rests on. */
+export interface Basis {
+  readonly study?: string;
+  readonly revision?: string;
+  readonly subject?: string;
+  readonly condition?: string;
+  readonly rates?: string;
+  readonly invented?: boolean;
+}
+
+export type DecisionWord =
+  | 'different'
+  | 'indicated'
+  | 'not distinguishable'
+  | 'holds'
+  | 'not proven'
+  | 'fails';
+
+/** One result of an answer. */
+export interface Out {
+  readonly name: string;
+  readonly symbol: string;
+  readonly meaning: string;
+  readonly kind: Kind;
+  readonly unit: string;
+  /** SI; NaN never: an output that could not be worked out is left out and found. */
+  readonly x: number;
+  /** Standard uncertainty, SI; `incomplete` when something is missing or its spread unknown. */
+  readonly u: number | 'incomplete';
+  /** What of the spread is known, SI, also when incomplete. */
+  readonly knownU: number;
+  /** Effective degrees of freedom (Welch–Satterthwaite); null for unlimited. */
+  readonly dof: number | null;
+  /** Shift of the mean by second-order terms, SI. */
+  readonly secondOrder: number;
+  /** Signed standard contributions, largest first, SI. */
+  readonly linear: readonly (readonly [VariableId, number])[];
+  /** Decision word with its rule, where the question has one and the answer is complete. */
+  readonly word?: DecisionWord;
+  readonly missing: readonly Place[];
+  readonly unknownSpread: readonly Place[];
+  /** Reasons to doubt the linear spread. */
+  readonly doubts: readonly string[];
+}
+
+/** A line of the working. */
+export interface StepRow {
+  readonly symbol: string;
+  readonly meaning: string;
+  /** Formula, or where the value comes from. */
+  readonly shown: string;
+  readonly kind: Kind;
+  readonly unit: string;
+  readonly x: number;
+  readonly u: number | 'incomplete';
+  readonly how?: Way | 'assumed' | 'exact';
+  readonly place?: Place;
+}
+
+export interface GroupRow {
+  readonly group: string;
+  /** Terms of the tally by name: value and known spread, SI. */
+  readonly terms: Readonly<Record<string, { readonly x: number; readonly u: number }>>;
+  readonly rows: number;
+  readonly missing: number;
+}
+
+export interface Answer {
+  readonly question: string;
+  readonly version: number;
+  /** question@version and a digest of the bound inputs, rate book and settings. */
+  readonly key: string;
+  readonly title: string;
+  readonly wording: string;
+  readonly outs: Readonly<Record<string, Out>>;
+  readonly steps: readonly StepRow[];
+  readonly groups?: readonly GroupRow[];
+  readonly detail?: DetailTable;
+  readonly findings: readonly Finding[];
+  readonly basis: Basis;
+  readonly variables: Readonly<Record<VariableId, Variable>>;
+  readonly sources: readonly Source[];
+  readonly assumptions: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+/** Lets the compiler check a question where it stands, without widening it. */
+export const question = (q: Question): Question => q;

@@ -1,0 +1,8 @@
+/**
+ * store: where changes and blobs are kept.
+ *
+ * The port, an in-memory and an SQLite implementation behind it, migrations, projections that
+ * can be rebuilt, and content-addressed blobs.
+ * Depends on study and quantity. Stays away from calculation, HTTP and wording.
+ */
+export * from './port.ts';

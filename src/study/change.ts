@@ -1,0 +1,25 @@
+import type { Entry } from './entries.ts';
+import type { Id, Ulid } from './ids.ts';
+
+/**
+ * One atomic, append-only change to a study. What a person does in one go is one gesture; a
+ * gesture too large for one change (an import) is several changes with the same gesture id,
+ * appended together. Undo is a change that names the gesture it reverses; redo is the undo of
+ * an undo.
+ */
+export interface Change {
+  readonly id: Ulid;
+  readonly study: Id;
+  readonly device: Id;
+  /** The device's own count of its changes to this study, from 1; a gap shows a loss. */
+  readonly seq: number;
+  /** Hybrid logical clock, sortable as text: see clock.ts. */
+  readonly clock: string;
+  readonly by: string;
+  readonly gesture: Ulid;
+  /** What was done, in a few words: "correct mass of 40-004". */
+  readonly words: string;
+  /** Gesture that this change reverses. */
+  readonly undoes?: Ulid;
+  readonly entries: readonly Entry[];
+}

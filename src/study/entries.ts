@@ -1,0 +1,147 @@
+import type { Way } from '../quantity/index.ts';
+import type { Claim } from './claim.ts';
+import type { Id, Sha256, Ulid } from './ids.ts';
+import type { RateBook } from './rate-book.ts';
+import type { Cause, CellRef, PropertyId, Reading } from './reading.ts';
+
+/** What a node of the study's tree stands for. */
+export const NODE_KINDS = [
+  'vehicle',
+  'assembly',
+  'part',
+  'joint',
+  /** One set-up of a bench or scale measurement whose readings belong together. */
+  'trial',
+  'zone',
+  'chain',
+  'alternative',
+] as const;
+export type NodeKind = (typeof NODE_KINDS)[number];
+
+export interface NodeSpec {
+  readonly id: Id;
+  readonly kind: NodeKind;
+  /** Null for the root of the tree. */
+  readonly parent: Id | null;
+  /** Number or code people call it by; unique among the live nodes of a study. */
+  readonly label: string;
+  readonly name: string;
+}
+
+/** `joins`: from a joint to what it holds. Ends that name no node keep the words as spoken. */
+export interface LinkSpec {
+  readonly id: Id;
+  readonly kind: 'joins' | 'blocks' | 'mirror';
+  readonly from: Id;
+  readonly to: Id | null;
+  /** 'from' or 'to' for a joint's two sides. */
+  readonly role?: string;
+  readonly words?: string;
+}
+
+export interface Instrument {
+  readonly id: Id;
+  readonly label: string;
+  readonly note?: string;
+}
+
+export interface StudyHeader {
+  readonly title: string;
+  readonly vehicle: string;
+  /** Id of the condition in which a reading stands when none is named, e.g. `kerb`. */
+  readonly condition: Id;
+  /** True for made-up studies; printed on every output. */
+  readonly invented: boolean;
+  readonly note?: string;
+}
+
+/** How one column of an imported table is to be read. */
+export type ColumnUse =
+  | { readonly use: 'label' | 'name' | 'parent' | 'from' | 'to' | 'skip' }
+  | {
+      readonly use: 'property';
+      readonly property: PropertyId;
+      /** UCUM code; absent for counts, terms and texts. */
+      readonly unit?: string;
+      /** Component of a vector property: 0 for X, 1 for Y, 2 for Z. */
+      readonly component?: 0 | 1 | 2;
+      /** Column whose number is this one's standard uncertainty, in `uUnit` or the same unit. */
+      readonly uColumn?: number;
+      readonly uUnit?: string;
+      /** Column that names the instrument of this value. */
+      readonly instrumentColumn?: number;
+    };
+
+/**
+ * A chunk of an imported table, kept as written. The fold expands it into nodes, links and
+ * readings with ids made of the entry's id, the row and the column, so that a table of millions
+ * of rows costs little more than its file.
+ */
+export interface TableChunk {
+  /** Base of the ids of what the rows become. */
+  readonly id: Ulid;
+  readonly nodeKind: 'part' | 'joint';
+  readonly file: string;
+  readonly headings: readonly string[];
+  readonly columns: readonly ColumnUse[];
+  /** 1-based row in the file of the first row here. */
+  readonly firstRow: number;
+  readonly rows: readonly (readonly string[])[];
+  readonly decimal: '.' | ',';
+  /** Node to which rows belong that name no parent of their own. */
+  readonly root: Id;
+  readonly condition: Id;
+  readonly frame: string;
+  /** How values with an instrument, and those without, are known. */
+  readonly howWithInstrument: Way;
+  readonly howWithout: Way;
+  readonly by: string;
+  readonly takenAt: Reading['takenAt'];
+}
+
+export interface Photo {
+  readonly id: Id;
+  readonly blob: Sha256;
+  readonly mediaType: string;
+  readonly subject: Id | null;
+  readonly caption: string;
+  readonly takenAt: Reading['takenAt'];
+}
+
+/**
+ * One thing a change does. Each kind has a version `v`; stored entries are never rewritten, a
+ * reader upgrades older ones.
+ */
+export type Entry =
+  | { readonly v: 1; readonly e: 'study.put'; readonly header: StudyHeader }
+  | { readonly v: 1; readonly e: 'condition.put'; readonly id: Id; readonly words: string }
+  | { readonly v: 1; readonly e: 'node.add'; readonly node: NodeSpec }
+  | { readonly v: 1; readonly e: 'node.move'; readonly id: Id; readonly parent: Id }
+  | {
+      readonly v: 1;
+      readonly e: 'node.name';
+      readonly id: Id;
+      readonly label: string;
+      readonly name: string;
+    }
+  | { readonly v: 1; readonly e: 'node.retire'; readonly id: Id; readonly why: string }
+  | { readonly v: 1; readonly e: 'link.add'; readonly link: LinkSpec }
+  | { readonly v: 1; readonly e: 'link.retire'; readonly id: Id }
+  | { readonly v: 1; readonly e: 'reading.add'; readonly reading: Reading }
+  | {
+      readonly v: 1;
+      readonly e: 'reading.withdraw';
+      readonly id: Id;
+      readonly subject: Id;
+      readonly why: string;
+    }
+  | { readonly v: 1; readonly e: 'choose'; readonly of: CellRef; readonly reading: Id }
+  | { readonly v: 1; readonly e: 'cause.put'; readonly cause: Cause }
+  | { readonly v: 1; readonly e: 'instrument.put'; readonly instrument: Instrument }
+  | { readonly v: 1; readonly e: 'rates.put'; readonly book: RateBook }
+  | { readonly v: 1; readonly e: 'claim.put'; readonly claim: Claim }
+  | { readonly v: 1; readonly e: 'claim.withdraw'; readonly id: Id; readonly why: string }
+  | { readonly v: 1; readonly e: 'photo.add'; readonly photo: Photo }
+  | { readonly v: 1; readonly e: 'table.add'; readonly table: TableChunk };
+
+export type EntryKind = Entry['e'];

@@ -1,0 +1,16 @@
+/**
+ * study: the record of one teardown.
+ *
+ * Changes and their entries, the fold that turns them into a view in any order of arrival, the
+ * value in force of each cell, claims, rate books, findings and refusals.
+ * Depends on quantity and data. Stays away from calculation, storage, files and hosts.
+ */
+export * from './change.ts';
+export * from './claim.ts';
+export * from './clock.ts';
+export * from './entries.ts';
+export * from './finding.ts';
+export * from './ids.ts';
+export * from './rate-book.ts';
+export * from './reading.ts';
+export * from './view.ts';

@@ -1,0 +1,71 @@
+import type { Value, Way } from '../quantity/index.ts';
+import type { Change } from './change.ts';
+import type { Claim } from './claim.ts';
+import type { Instrument, LinkSpec, NodeKind, NodeSpec, Photo, StudyHeader } from './entries.ts';
+import type { Finding } from './finding.ts';
+import type { Id } from './ids.ts';
+import type { RateBook } from './rate-book.ts';
+import type { Cause, CellRef, PropertyId, Reading } from './reading.ts';
+
+/** A reading as it stands in a study: who put it there, and whether it was withdrawn. */
+export interface StandingReading {
+  readonly reading: Reading;
+  readonly change: Change['id'];
+  readonly clock: string;
+  readonly withdrawn?: { readonly why: string; readonly by: string };
+}
+
+/** The value in force of a cell, and by which rule it is. */
+export interface InForce {
+  readonly of: CellRef;
+  readonly value: Value;
+  /** Best way of knowing among the readings it comes from. */
+  readonly how: Way;
+  /** Readings that carry it, with the weight of each; weights sum to 1. */
+  readonly from: readonly { readonly reading: Reading; readonly weight: number }[];
+  readonly rule: 'only reading' | 'chosen' | 'best way of knowing' | 'weighted mean';
+  /** E.g. agreeing readings no more, or a second reading that disagrees. */
+  readonly findings: readonly Finding[];
+}
+
+/** Nothing there: no reading, or one that says why there is none. */
+export interface Missing {
+  readonly missing: true;
+  readonly of: CellRef;
+  readonly why: string;
+}
+
+export const isMissing = (c: InForce | Missing): c is Missing => 'missing' in c;
+
+/** The study as its changes leave it. Read-only; a new one for each revision. */
+export interface StudyView {
+  readonly study: Id;
+  /** Changes as of `changes` count and the digest of their ids: `r 214 · 5f1c09aa`. */
+  readonly revision: string;
+  readonly changes: number;
+  readonly header: StudyHeader;
+  readonly findings: readonly Finding[];
+  root(): NodeSpec | undefined;
+  node(id: Id): NodeSpec | undefined;
+  /** A live node by its label, or by its id. */
+  find(labelOrId: string): NodeSpec | undefined;
+  /** Live children in the order of their labels. */
+  children(id: Id): readonly NodeSpec[];
+  /** Live nodes of one kind in the order of their ids, the node itself included, below `under` or everywhere. */
+  nodes(kind: NodeKind, under?: Id): readonly NodeSpec[];
+  links(kind: LinkSpec['kind'], end?: Id): readonly LinkSpec[];
+  cell(subject: Id, property: PropertyId, condition?: Id, posture?: Id): InForce | Missing;
+  /** Every reading of a node's property, withdrawn ones included, oldest first, in all conditions. */
+  readings(subject: Id, property: PropertyId): readonly StandingReading[];
+  reading(id: Id): StandingReading | undefined;
+  properties(subject: Id): readonly PropertyId[];
+  cause(id: Id): Cause | undefined;
+  instrument(id: Id): Instrument | undefined;
+  condition(id: Id): string;
+  /** Live claims, oldest first. */
+  claims(): readonly Claim[];
+  photos(subject?: Id): readonly Photo[];
+  /** The version asked for, else the latest by date and version. */
+  rates(version?: string): RateBook | undefined;
+  rateVersions(): readonly string[];
+}
