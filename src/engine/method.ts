@@ -1,5 +1,7 @@
 import type { Kind, LinearForm, Spread, VariableId, Way } from '../quantity/index.ts';
 import type {
+  Cause,
+  CellRef,
   Finding,
   Id,
   InForce,
@@ -35,16 +37,22 @@ export interface Question {
   readonly modelError: Readonly<Record<string, ModelError>>;
   readonly sources: readonly Source[];
   readonly assumptions: readonly string[];
-  /** Ids in data/cautions.ts. */
-  readonly cautions: readonly string[];
-  /** Which decision words apply to its outputs. */
-  readonly word: 'difference' | 'margin' | 'none';
+  /** Ids in data/cautions.ts, or the caution itself. */
+  readonly cautions: readonly (string | Caution)[];
   /** Checks against something outside the project; never empty. */
   readonly checks: readonly [CheckRef, ...CheckRef[]];
   /** A complete set of plain inputs, as people would write them: for help, forms and tests. */
   readonly example: WrittenInputs;
-  /** Report section and page it belongs to. */
-  readonly section: 'balance' | 'census' | 'cost' | 'other';
+  /** Section of reports and pages in which it stands. */
+  readonly section: Section;
+  /** Questions whose answers it reads through Finder.ask. */
+  readonly uses?: readonly string[];
+}
+
+export interface Section {
+  readonly id: string;
+  readonly title: string;
+  readonly order: number;
 }
 
 /** A number wanted by a question. */
@@ -74,7 +82,7 @@ export interface TermInput {
   readonly meaning: string;
   readonly options?: readonly string[];
   readonly where: string;
-  readonly find: (at: Finder) => string;
+  readonly find: (at: Finder) => FoundTerm;
 }
 
 /** Rows of numbers and words: parts, joints, angles of an axle lift. */
@@ -85,18 +93,32 @@ export interface TableInput {
   readonly meaning: string;
   readonly columns: readonly (ScalarColumn | TermColumn)[];
   readonly where: string;
-  readonly find: (at: Finder) => readonly FoundRow[];
+  /** The nodes that are its rows, in the order of their ids. */
+  readonly rows: (at: Finder) => readonly Id[];
 }
 
-export type ScalarColumn = Omit<ScalarInput, 'find' | 'where' | 'assumed'>;
-export type TermColumn = Omit<TermInput, 'find' | 'where'>;
+/** Columns are found row by row, so that one edit binds one row again. */
+export type ScalarColumn = Omit<ScalarInput, 'find' | 'assumed'> & {
+  readonly find: (at: Finder, row: Id) => Found;
+};
+export type TermColumn = Omit<TermInput, 'find'> & {
+  readonly find: (at: Finder, row: Id) => FoundTerm;
+};
 export type InputSpec = ScalarInput | TermInput | TableInput;
 
-/** A row that a finder returns: its subject, and what stands in each column, by column name. */
+/** A bound row: its subject, and what stands in each column, by column name. */
 export interface FoundRow {
   readonly subject: Id;
   readonly label: string;
-  readonly cells: Readonly<Record<string, Found | string>>;
+  readonly cells: Readonly<Record<string, Found>>;
+  readonly terms: Readonly<Record<string, FoundTerm>>;
+}
+
+/** A word found, and how it is known; empty when there is none. */
+export interface FoundTerm {
+  readonly text: string;
+  readonly how: Way | 'given' | 'missing';
+  readonly place: Place;
 }
 
 /** What a finder hands back for a number: see the makers on Finder. */
@@ -131,7 +153,11 @@ export interface Finder {
   number(subject: Id, property: PropertyId, component?: 0 | 1 | 2): Found;
   /** Several scalars added: a total of what is there, missing when any is. */
   sum(label: string, parts: readonly Found[]): Found;
-  text(subject: Id, property: PropertyId): string;
+  text(subject: Id, property: PropertyId): FoundTerm;
+  /** A word that is no reading: a label, a group. */
+  word(text: string): FoundTerm;
+  /** Another question's output, asked of a node: named in `uses`. */
+  ask(question: string, subject: Id, output: string): Found;
   /** A cell of the rate book whose id starts with `group` and that matches the words. */
   rate(group: string, words: string): (Cell & { readonly rate: RateCell }) | MissingCell;
   exact(x: number, label: string): Cell;
@@ -144,11 +170,16 @@ export interface Finder {
 export interface Variable {
   readonly id: VariableId;
   readonly label: string;
-  readonly what: 'reading' | 'cause' | 'model' | 'given';
+  readonly what: 'reading' | 'given' | Cause['what'];
+  /** Cell of the study that it stands in, for readings. */
+  readonly of?: CellRef;
   readonly spread: Spread;
   /** One standard uncertainty in SI. */
   readonly u: number;
-  readonly dof: number;
+  /** Mean less nominal value, in standard uncertainties: a skewed price is not centred on its mode. */
+  readonly shift: number;
+  /** Null for unlimited. */
+  readonly dof: number | null;
   readonly place: Place;
 }
 
@@ -177,6 +208,8 @@ export interface OutputSpec {
   readonly shown: string;
   /** Intermediate results stand in the working only. */
   readonly step?: true;
+  /** The decision word that applies to it as it stands: against zero. */
+  readonly decides?: 'difference' | 'margin';
 }
 
 /** One scalar formula for each output. Arguments: the scalar inputs in the order declared. */
@@ -186,9 +219,8 @@ export interface RowBody {
 }
 
 /**
- * Sums over the rows of one table, then a formula over the sums. `each` takes the scalar columns
- * of the table in the order declared, `of` takes the sums in the order of `terms`, then the
- * scalar inputs. A row in which a needed column is missing is left out of every sum and named.
+ * Sums over the rows of one table, then a formula over the sums. `each` takes the
+ * columns it needs, `of` takes the sums in the order of `terms`, then the scalar inputs.
  */
 export interface TallyBody {
   readonly body: 'tally';
@@ -198,7 +230,9 @@ export interface TallyBody {
     readonly symbol: string;
     readonly kind: Kind;
     readonly shown: string;
-    readonly each: (...columns: number[]) => number;
+    /** Columns it takes, in order; a row that lacks one is left out of this sum and named. */
+    readonly needs: readonly string[];
+    readonly each: (...needed: number[]) => number;
   }[];
   readonly outputs: readonly (OutputSpec & {
     readonly of: (...sumsThenScalars: number[]) => number;
@@ -215,7 +249,11 @@ export interface SolveBody {
    * Outputs by name, and words and findings beside them. Called again with shifted numbers for
    * the derivatives: it must be smooth in them and must not keep state.
    */
-  readonly solve: (x: PlainInputs, progress?: (share: number) => void) => Solved;
+  readonly solve: (x: PlainInputs, run: Run) => Solved;
+}
+/** Handed to long work: tells how far it is, and throws when it has been stopped. */
+export interface Run {
+  tick(share: number): void;
 }
 export interface Solved {
   readonly outputs: Readonly<Record<string, number>>;
@@ -236,10 +274,18 @@ export interface DetailTable {
 
 export type Body = RowBody | TallyBody | SolveBody;
 
-/** Standard relative error of the method, of which a fraction is common to all designs it is used on. */
-export interface ModelError {
-  readonly relative: number;
-  readonly sharedFraction: number;
+/** Standard error of the method, of whose variance a fraction is common to all designs it is used on. */
+export type ModelError = { readonly sharedFraction: number } & (
+  | { readonly relative: number }
+  /** In the unit of the output. */
+  | { readonly absolute: number }
+);
+
+/** What can hurt, and what the usual practice is; always defers to local rules and licensed people. */
+export interface Caution {
+  readonly id: string;
+  readonly words: string;
+  readonly source: string;
 }
 
 export interface Source {
@@ -266,7 +312,7 @@ export interface CheckRef {
 /** Inputs found for one question and one subject. */
 export interface BoundInputs {
   readonly scalars: Readonly<Record<string, Found>>;
-  readonly terms: Readonly<Record<string, string>>;
+  readonly terms: Readonly<Record<string, FoundTerm>>;
   readonly tables: Readonly<Record<string, readonly FoundRow[]>>;
   readonly variables: ReadonlyMap<VariableId, Variable>;
   /** Every place looked at, there or missing. */
@@ -280,8 +326,9 @@ export interface Basis {
   readonly study?: string;
   readonly revision?: string;
   readonly subject?: string;
-  readonly condition?: string;
+  readonly conditions: readonly string[];
   readonly rates?: string;
+  readonly currency?: string;
   readonly invented?: boolean;
 }
 
@@ -292,6 +339,17 @@ export type DecisionWord =
   | 'holds'
   | 'not proven'
   | 'fails';
+
+/** A decision word with what it rests on. */
+export interface Decision {
+  readonly word: DecisionWord;
+  /** Difference or margin, SI of the output. */
+  readonly d: number;
+  readonly u: number;
+  readonly dof: number | null;
+  /** The rule in words, printed wherever the word is. */
+  readonly rule: string;
+}
 
 /** One result of an answer. */
 export interface Out {
@@ -308,12 +366,12 @@ export interface Out {
   readonly knownU: number;
   /** Effective degrees of freedom (Welch–Satterthwaite); null for unlimited. */
   readonly dof: number | null;
-  /** Shift of the mean by second-order terms, SI. */
-  readonly secondOrder: number;
+  /** Mean less the value at nominal inputs: skewed inputs and second-order terms, SI. */
+  readonly meanShift: number;
   /** Signed standard contributions, largest first, SI. */
   readonly linear: readonly (readonly [VariableId, number])[];
-  /** Decision word with its rule, where the question has one and the answer is complete. */
-  readonly word?: DecisionWord;
+  /** Where the output decides something and the answer is complete. */
+  readonly decision?: Decision;
   readonly missing: readonly Place[];
   readonly unknownSpread: readonly Place[];
   /** Reasons to doubt the linear spread. */
@@ -358,7 +416,9 @@ export interface Answer {
   readonly variables: Readonly<Record<VariableId, Variable>>;
   readonly sources: readonly Source[];
   readonly assumptions: readonly string[];
-  readonly cautions: readonly string[];
+  readonly cautions: readonly Caution[];
+  /** Every cell looked at, there or missing: for measure next, holds and staleness. */
+  readonly reads: readonly { readonly of: CellRef; readonly there: boolean }[];
 }
 
 /** Lets the compiler check a question where it stands, without widening it. */

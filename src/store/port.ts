@@ -1,4 +1,4 @@
-import type { Change, Id, Sha256, Ulid } from '../study/index.ts';
+import type { Change, Id, Sha256 } from '../study/index.ts';
 
 /** What the store says of a study without folding it. */
 export interface StudyHead {
@@ -19,9 +19,12 @@ export interface Ack {
   readonly added: number;
 }
 
-/** A change as the store hands it out, with its arrival number. */
+/** A change as the store hands it out: arrival number, author and time of arrival stand beside it. */
 export interface Arrived {
   readonly at: number;
+  readonly author: string;
+  /** ISO 8601, UTC. */
+  readonly received: string;
   readonly change: Change;
 }
 
@@ -54,14 +57,23 @@ export interface PartRow {
   readonly process: string | null;
 }
 
+/** A large append in pieces: nothing is there before `commit`, nothing is left after `drop`. */
+export interface Stage {
+  add(batch: readonly Change[]): Promise<void>;
+  commit(): Promise<Ack>;
+  drop(): Promise<void>;
+}
+
 /**
- * Where changes and blobs are kept. The same tests run over every implementation. Nothing is
- * acknowledged before it is on disk; the same id with the same bytes does nothing, with other
- * bytes it is refused (`conflict`).
+ * Where changes are kept. The same tests run over every implementation. Nothing is acknowledged
+ * before it is on disk; the same id with the same bytes (canonicalText) does nothing, with other
+ * bytes it is refused (`conflict`), and so is a second change with one study, device and seq.
  */
-export interface Store {
-  /** All or nothing. Accepts a stream of batches so that a large import needs little memory. */
-  append(changes: Iterable<Change> | AsyncIterable<Change>): Promise<Ack>;
+export interface ChangeLog {
+  /** One transaction: all or nothing. `author` is who the door knows the sender to be. */
+  append(study: Id, batch: readonly Change[], author: string): Promise<Ack>;
+  stage(study: Id, author: string): Promise<Stage>;
+  /** Changes that arrived after `cursor` (0 for all), in the order of arrival. */
   since(
     study: Id,
     cursor: number,
@@ -70,17 +82,23 @@ export interface Store {
   studies(): Promise<readonly StudyHead[]>;
   /** Highest `seq` used by a device in a study; 0 when none. */
   lastSeq(study: Id, device: Id): Promise<number>;
-  find(query: PartQuery): Promise<readonly PartRow[]>;
-  /** Drops the projections and makes them again from the changes. */
-  rebuild(): Promise<void>;
-  putBlob(chunks: AsyncIterable<Uint8Array>): Promise<Sha256>;
+}
+
+/** Content-addressed bytes: written, fsynced, renamed, folder fsynced, then acknowledged. */
+export interface Blobs {
+  putBlob(chunks: AsyncIterable<Uint8Array> | Iterable<Uint8Array>): Promise<Sha256>;
   /** @throws RefusalError `not-found`. */
   getBlob(hash: Sha256): AsyncIterable<Uint8Array>;
   hasBlob(hash: Sha256): Promise<boolean>;
+}
+
+/** A library of studies with its projections. */
+export interface Store extends ChangeLog, Blobs {
+  find(query: PartQuery): Promise<readonly PartRow[]>;
+  /** Drops the projections and makes them again from the changes. */
+  rebuild(): Promise<void>;
   /** Changes when another process has written: compare with the last one seen. */
   version(): Promise<number>;
   backup(toFile: string): Promise<void>;
   close(): Promise<void>;
 }
-
-export type { Change, Id, Sha256, Ulid };

@@ -19,7 +19,22 @@ export interface Change {
   readonly gesture: Ulid;
   /** What was done, in a few words: "correct mass of 40-004". */
   readonly words: string;
+  /** Other devices' latest changes this one was made in sight of: device to its seq, where it moved. */
+  readonly saw: Readonly<Record<Id, number>>;
   /** Gesture that this change reverses. */
   readonly undoes?: Ulid;
   readonly entries: readonly Entry[];
+}
+
+/**
+ * The one text of a value by which stored bytes are compared and digested: JSON with the keys
+ * of every object in order, so that it does not matter where a change has been kept meanwhile.
+ */
+export function canonicalText(value: unknown): string {
+  if (Array.isArray(value)) return `[${value.map(canonicalText).join(',')}]`;
+  if (typeof value !== 'object' || value === null) return JSON.stringify(value);
+  const fields = Object.entries(value)
+    .filter(([, v]) => v !== undefined)
+    .sort(([a], [b]) => (a < b ? -1 : 1));
+  return `{${fields.map(([k, v]) => `${JSON.stringify(k)}:${canonicalText(v)}`).join(',')}}`;
 }

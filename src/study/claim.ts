@@ -1,27 +1,36 @@
 import type { Way } from '../quantity/index.ts';
 import type { Id } from './ids.ts';
+import type { Evidence } from './reading.ts';
 
-/** What would make a claim true: an output of its question at least or at most a value. */
-export interface ClaimTest {
-  readonly output: string;
-  readonly is: 'at least' | 'at most';
-  /** SI. */
-  readonly value: number;
-  /** What was typed, with its unit. */
-  readonly asWritten: string;
-}
-
-/**
- * A statement made at the vehicle, tied by hand to a node and a question. Its state is worked
- * out, not stored: open until the question answers with a number, a spread and a word.
- */
+/** A statement made at the vehicle. Heard before anyone knows which question will answer it. */
 export interface Claim {
   readonly id: Id;
   readonly words: string;
   readonly how: Way;
   readonly by: string;
-  readonly at: string;
-  readonly subject: Id;
+  /** ISO 8601 local time. */
+  readonly heard: string;
+  /** Nodes it is about. */
+  readonly about: readonly Id[];
+  readonly evidence: readonly Evidence[];
+}
+
+/**
+ * Ties a claim to a question asked of a node, and says what would make the claim true. The
+ * claim's state is worked out from it, not stored: open until the question answers with a
+ * number, a spread and a word.
+ */
+export interface Tie {
+  readonly id: Id;
+  readonly claim: Id;
   readonly question: string;
-  readonly test: ClaimTest;
+  readonly subject: Id;
+  readonly output: string;
+  readonly test: {
+    readonly is: 'at least' | 'at most';
+    /** SI. */
+    readonly value: number;
+    /** What was typed, with its unit. */
+    readonly asWritten: string;
+  };
 }

@@ -1,8 +1,8 @@
-import type { Way } from '../quantity/index.ts';
-import type { Claim } from './claim.ts';
+import type { Kind, Way } from '../quantity/index.ts';
+import type { Claim, Tie } from './claim.ts';
 import type { Id, Sha256, Ulid } from './ids.ts';
 import type { RateBook } from './rate-book.ts';
-import type { Cause, CellRef, PropertyId, Reading } from './reading.ts';
+import type { Cause, CauseShare, CellRef, PropertyId, Reading } from './reading.ts';
 
 /** What a node of the study's tree stands for. */
 export const NODE_KINDS = [
@@ -61,7 +61,9 @@ export type ColumnUse =
   | {
       readonly use: 'property';
       readonly property: PropertyId;
-      /** UCUM code; absent for counts, terms and texts. */
+      /** Absent for words. */
+      readonly kind?: Kind;
+      /** UCUM code; absent for counts and words. */
       readonly unit?: string;
       /** Component of a vector property: 0 for X, 1 for Y, 2 for Z. */
       readonly component?: 0 | 1 | 2;
@@ -70,6 +72,8 @@ export type ColumnUse =
       readonly uUnit?: string;
       /** Column that names the instrument of this value. */
       readonly instrumentColumn?: number;
+      /** Causes that every reading of this column shares. */
+      readonly causes?: readonly CauseShare[];
     };
 
 /**
@@ -80,6 +84,8 @@ export type ColumnUse =
 export interface TableChunk {
   /** Base of the ids of what the rows become. */
   readonly id: Ulid;
+  /** Version of the reading of cells, so that a later reader gives the same digits. */
+  readonly parse: 1;
   readonly nodeKind: 'part' | 'joint';
   readonly file: string;
   readonly headings: readonly string[];
@@ -88,6 +94,8 @@ export interface TableChunk {
   readonly firstRow: number;
   readonly rows: readonly (readonly string[])[];
   readonly decimal: '.' | ',';
+  /** Nodes that rows name as parent or as end of a joint, by label, as found at the import. */
+  readonly resolved: Readonly<Record<string, Id>>;
   /** Node to which rows belong that name no parent of their own. */
   readonly root: Id;
   readonly condition: Id;
@@ -113,7 +121,7 @@ export interface Photo {
  * reader upgrades older ones.
  */
 export type Entry =
-  | { readonly v: 1; readonly e: 'study.put'; readonly header: StudyHeader }
+  | { readonly v: 1; readonly e: 'study.put'; readonly set: Partial<StudyHeader> }
   | { readonly v: 1; readonly e: 'condition.put'; readonly id: Id; readonly words: string }
   | { readonly v: 1; readonly e: 'node.add'; readonly node: NodeSpec }
   | { readonly v: 1; readonly e: 'node.move'; readonly id: Id; readonly parent: Id }
@@ -121,8 +129,8 @@ export type Entry =
       readonly v: 1;
       readonly e: 'node.name';
       readonly id: Id;
-      readonly label: string;
-      readonly name: string;
+      readonly label?: string;
+      readonly name?: string;
     }
   | { readonly v: 1; readonly e: 'node.retire'; readonly id: Id; readonly why: string }
   | { readonly v: 1; readonly e: 'link.add'; readonly link: LinkSpec }
@@ -141,7 +149,39 @@ export type Entry =
   | { readonly v: 1; readonly e: 'rates.put'; readonly book: RateBook }
   | { readonly v: 1; readonly e: 'claim.put'; readonly claim: Claim }
   | { readonly v: 1; readonly e: 'claim.withdraw'; readonly id: Id; readonly why: string }
+  | { readonly v: 1; readonly e: 'claim.tie'; readonly tie: Tie }
+  | { readonly v: 1; readonly e: 'claim.untie'; readonly id: Id }
   | { readonly v: 1; readonly e: 'photo.add'; readonly photo: Photo }
   | { readonly v: 1; readonly e: 'table.add'; readonly table: TableChunk };
 
 export type EntryKind = Entry['e'];
+
+/** What a newer version stored: kept as it is, and folded to a finding by an older reader. */
+export interface UnknownEntry {
+  readonly v: number;
+  readonly e: string;
+}
+
+/** Entries that this version knows how to fold. */
+export const ENTRY_KINDS = [
+  'study.put',
+  'condition.put',
+  'node.add',
+  'node.move',
+  'node.name',
+  'node.retire',
+  'link.add',
+  'link.retire',
+  'reading.add',
+  'reading.withdraw',
+  'choose',
+  'cause.put',
+  'instrument.put',
+  'rates.put',
+  'claim.put',
+  'claim.withdraw',
+  'claim.tie',
+  'claim.untie',
+  'photo.add',
+  'table.add',
+] as const satisfies readonly EntryKind[];

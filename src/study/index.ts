@@ -11,6 +11,8 @@ export * from './clock.ts';
 export * from './entries.ts';
 export * from './finding.ts';
 export * from './ids.ts';
+export * from './in-force.ts';
+export * from './properties.ts';
 export * from './rate-book.ts';
 export * from './reading.ts';
 export * from './view.ts';

@@ -2,6 +2,8 @@ import type { Kind, Spread, Way } from '../quantity/index.ts';
 
 /** One price, rate or factor of a rate book, with where it comes from. */
 export interface RateCell {
+  /** Kept when a version is copied: the shared cause is the same price in both. */
+  readonly cause: string;
   /** E.g. `material/steel sheet`, `process/stamp`, `factor/overhead`. */
   readonly id: string;
   readonly words: string;
@@ -14,10 +16,14 @@ export interface RateCell {
   readonly source: string;
   /** Words in a part's material or process to which this cell applies, matched in lower case. */
   readonly match: readonly string[];
+  /** ISO 8601 date after which the cell is out of date. */
+  readonly expires?: string;
 }
 
 /** An immutable, versioned set of prices and rates. */
 export interface RateBook {
+  /** Own to this version's content; two books of one version name stay apart. */
+  readonly id: string;
   readonly version: string;
   readonly region: string;
   /** ISO 8601 date to which the prices belong. */

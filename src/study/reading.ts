@@ -12,6 +12,15 @@ export interface CellRef {
   readonly posture?: Id;
 }
 
+/** Where one can see or hear it: a photograph, or a stretch of film or speech with its words. */
+export interface Evidence {
+  readonly blob: BlobRef;
+  /** Seconds from the start, for film and speech. */
+  readonly fromS?: number;
+  readonly toS?: number;
+  readonly words?: string;
+}
+
 /** A share of a reading's error that other readings have too: value = nominal + own + Σ effect × cause. */
 export interface CauseShare {
   readonly cause: Id;
@@ -33,7 +42,7 @@ export interface Reading {
   readonly by: string;
   readonly takenAt: { readonly local: string; readonly zone?: string };
   readonly instrument?: Id;
-  readonly evidence: readonly BlobRef[];
+  readonly evidence: readonly Evidence[];
   readonly causes: readonly CauseShare[];
   /** Where it came in, when by a table: file, row and column. */
   readonly source?: { readonly file: string; readonly row: number; readonly column: string };

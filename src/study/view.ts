@@ -1,6 +1,6 @@
 import type { Value, Way } from '../quantity/index.ts';
 import type { Change } from './change.ts';
-import type { Claim } from './claim.ts';
+import type { Claim, Tie } from './claim.ts';
 import type { Instrument, LinkSpec, NodeKind, NodeSpec, Photo, StudyHeader } from './entries.ts';
 import type { Finding } from './finding.ts';
 import type { Id } from './ids.ts';
@@ -37,7 +37,17 @@ export interface Missing {
 
 export const isMissing = (c: InForce | Missing): c is Missing => 'missing' in c;
 
-/** The study as its changes leave it. Read-only; a new one for each revision. */
+/** What someone did in one go. */
+export interface Gesture {
+  readonly gesture: string;
+  readonly words: string;
+  readonly by: string;
+  readonly device: Id;
+  readonly clock: string;
+  readonly undone: boolean;
+}
+
+/** The study as its changes leave it. Read-only; good until its study is extended by more changes. */
 export interface StudyView {
   readonly study: Id;
   /** Changes as of `changes` count and the digest of their ids: `r 214 · 5f1c09aa`. */
@@ -47,7 +57,7 @@ export interface StudyView {
   readonly findings: readonly Finding[];
   root(): NodeSpec | undefined;
   node(id: Id): NodeSpec | undefined;
-  /** A live node by its label, or by its id. */
+  /** A live node by its id, or by its label; of several with one label the first added. */
   find(labelOrId: string): NodeSpec | undefined;
   /** Live children in the order of their labels. */
   children(id: Id): readonly NodeSpec[];
@@ -64,7 +74,10 @@ export interface StudyView {
   condition(id: Id): string;
   /** Live claims, oldest first. */
   claims(): readonly Claim[];
+  ties(claim: Id): readonly Tie[];
   photos(subject?: Id): readonly Photo[];
+  /** Every gesture, undone ones marked, oldest first. */
+  gestures(): readonly Gesture[];
   /** The version asked for, else the latest by date and version. */
   rates(version?: string): RateBook | undefined;
   rateVersions(): readonly string[];

@@ -1,0 +1,61 @@
+import type { ASSEMBLIES } from './assemblies.ts';
+
+type AssemblyMasses = Readonly<Record<keyof typeof ASSEMBLIES, number>>;
+
+/** Two made-up vehicles to compare VAN-27 with: masses by assembly, and what differs in design. */
+export const COMPARATORS = {
+  'VAN-14': {
+    wheelbaseMm: 2810,
+    cgXMm: 1298,
+    pack: { energyKWh: 50, envelopeMm: { x: 1600, y: 1140, z: 172 } },
+    toeAdjustment: 'twist beam with shims',
+    lidJoint: '58 spring clips',
+    packFloor: 'moulded glass-fibre plate 5.2 mm',
+    driveUnits: 1,
+    massKg: {
+      '10': 331.6,
+      '11': 126.8,
+      '12': 23.9,
+      '20': 41.3,
+      '30': 158.9,
+      '40': 421.7,
+      '50': 126.4,
+      '60': 71.8,
+      '61': 61.3,
+      '62': 84.2,
+      '63': 55.9,
+      '64': 13.9,
+      '70': 47.2,
+      '80': 46.1,
+      '90': 14.9,
+      '95': 11.3,
+    } satisfies AssemblyMasses,
+  },
+  'VAN-35': {
+    wheelbaseMm: 3100,
+    cgXMm: 1601,
+    pack: { energyKWh: 75, envelopeMm: { x: 1780, y: 1330, z: 150 } },
+    toeAdjustment: 'eccentric bolts',
+    lidJoint: '40 M8 on a pressed gasket',
+    packFloor: 'stamped aluminium 2.5 mm',
+    driveUnits: 2,
+    massKg: {
+      '10': 288.4,
+      '11': 121,
+      '12': 24.8,
+      '20': 39.6,
+      '30': 163.2,
+      '40': 548.9,
+      '50': 193.7,
+      '60': 74.6,
+      '61': 88.3,
+      '62': 98.4,
+      '63': 66.1,
+      '64': 16.2,
+      '70': 58.3,
+      '80': 57.5,
+      '90': 18.7,
+      '95': 9.1,
+    } satisfies AssemblyMasses,
+  },
+} as const;

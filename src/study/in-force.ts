@@ -1,0 +1,110 @@
+import { type ScalarValue, standardUncertainty, type Value, wayRank } from '../quantity/index.ts';
+import type { Finding } from './finding.ts';
+import type { CellRef, Reading } from './reading.ts';
+import type { InForce, Missing, StandingReading } from './view.ts';
+
+/** Readings further apart than this many standard uncertainties of their difference disagree. */
+const AGREE_WITHIN_U = 2;
+
+/**
+ * The value in force of one cell, from its readings oldest first: what was chosen; else the
+ * readings of the best way of knowing, combined by inverse variance where they agree; else the
+ * latest of them, with a finding.
+ */
+export function inForce(
+  of: CellRef,
+  standing: readonly StandingReading[],
+  chosen: string | undefined,
+): InForce | Missing {
+  const live = standing.filter((s) => s.withdrawn === undefined).map((s) => s.reading);
+  const picked = live.find((r) => r.id === chosen);
+  if (picked) return single(of, picked, 'chosen', []);
+  const usable = live.filter((r) => r.value.t !== 'absent');
+  const last = live.at(-1);
+  if (!last || (last.value.t === 'absent' && usable.length === 0))
+    return { missing: true, of, why: whyMissing(last) };
+  return combined(of, usable);
+}
+
+function whyMissing(last: Reading | undefined): string {
+  return last?.value.t === 'absent' ? last.value.why : 'no reading';
+}
+
+function combined(of: CellRef, usable: readonly Reading[]): InForce {
+  const bestRank = Math.min(...usable.map((r) => wayRank(r.how)));
+  const best = usable.filter((r) => wayRank(r.how) === bestRank);
+  const latest = best.at(-1) as Reading;
+  const others = usable.filter((r) => r !== latest && disagree(r.value, latest.value));
+  const findings = others.length > 0 ? [disagreement(of, latest, others)] : [];
+  if (best.length === 1)
+    return single(
+      of,
+      latest,
+      usable.length === 1 ? 'only reading' : 'best way of knowing',
+      findings,
+    );
+  const mean = others.some((r) => best.includes(r)) ? undefined : weightedMean(of, best);
+  return mean ? { ...mean, findings } : single(of, latest, 'best way of knowing', findings);
+}
+
+function single(
+  of: CellRef,
+  reading: Reading,
+  rule: InForce['rule'],
+  findings: readonly Finding[],
+): InForce {
+  return {
+    of,
+    value: reading.value,
+    how: reading.how,
+    from: [{ reading, weight: 1 }],
+    rule,
+    findings,
+  };
+}
+
+/** Inverse-variance mean of scalars that all have a known, non-zero spread; else undefined. */
+function weightedMean(of: CellRef, readings: readonly Reading[]): InForce | undefined {
+  const scalars = readings.map((r) => r.value).filter((v): v is ScalarValue => v.t === 'scalar');
+  const us = scalars.map((v) => standardUncertainty(v.spread, v.x));
+  if (scalars.length !== readings.length || us.some((u) => u === undefined || u === 0))
+    return undefined;
+  const ws = us.map((u) => 1 / ((u as number) * (u as number)));
+  const total = ws.reduce((a, b) => a + b, 0);
+  const x = scalars.reduce((sum, v, i) => sum + ((ws[i] ?? 0) / total) * v.x, 0);
+  const first = scalars[0] as ScalarValue;
+  return {
+    of,
+    value: { t: 'scalar', kind: first.kind, x, spread: { s: 'normal', u: Math.sqrt(1 / total) } },
+    how: (readings[0] as Reading).how,
+    from: readings.map((reading, i) => ({ reading, weight: (ws[i] ?? 0) / total })),
+    rule: 'weighted mean',
+    findings: [],
+  };
+}
+
+function disagree(a: Value, b: Value): boolean {
+  if (a.t === 'scalar' && b.t === 'scalar') return scalarsDisagree(a, b);
+  if (a.t === 'count' && b.t === 'count') return a.n !== b.n;
+  if (a.t === 'text' && b.t === 'text') return a.text !== b.text;
+  if (a.t === 'term' && b.t === 'term') return a.code !== b.code;
+  return false;
+}
+
+function scalarsDisagree(a: ScalarValue, b: ScalarValue): boolean {
+  const ua = standardUncertainty(a.spread, a.x);
+  const ub = standardUncertainty(b.spread, b.x);
+  if (ua === undefined || ub === undefined) return false;
+  return Math.abs(a.x - b.x) > AGREE_WITHIN_U * Math.hypot(ua, ub);
+}
+
+function disagreement(of: CellRef, latest: Reading, others: readonly Reading[]): Finding {
+  return {
+    code: 'readings-disagree',
+    level: 'doubt',
+    place: { subject: of.subject, property: of.property },
+    value: [latest, ...others].map((r) => r.asWritten).join(' against '),
+    what: 'readings of one thing disagree by more than twice the spread of their difference',
+    next: 'Look at both, then choose one, withdraw the wrong one or measure again.',
+  };
+}
