@@ -19,7 +19,7 @@ export interface Change {
   readonly gesture: Ulid;
   /** What was done, in a few words: "correct mass of 40-004". */
   readonly words: string;
-  /** Other devices' latest changes this one was made in sight of: device to its seq, where it moved. */
+  /** What its author had seen: every other device's highest seq by then. */
   readonly saw: Readonly<Record<Id, number>>;
   /** Gesture that this change reverses. */
   readonly undoes?: Ulid;

@@ -6,13 +6,16 @@
  * Depends on quantity and data. Stays away from calculation, storage, files and hosts.
  */
 export * from './change.ts';
+export * from './check-change.ts';
 export * from './claim.ts';
 export * from './clock.ts';
 export * from './entries.ts';
 export * from './finding.ts';
+export * from './fold.ts';
 export * from './ids.ts';
 export * from './in-force.ts';
 export * from './properties.ts';
 export * from './rate-book.ts';
 export * from './reading.ts';
+export * from './table-chunk.ts';
 export * from './view.ts';

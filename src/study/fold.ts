@@ -1,0 +1,165 @@
+import { applyEntry } from './apply-entry.ts';
+import { type Change, canonicalText } from './change.ts';
+import { readClock } from './clock.ts';
+import type { Finding } from './finding.ts';
+import { emptyState, type FoldState } from './fold-state.ts';
+import { StudyViewOf } from './study-view.ts';
+import type { Gesture, StudyView } from './view.ts';
+
+/** What the fold keeps of the changes themselves, to extend a view without folding all again. */
+interface Folded {
+  readonly state: FoldState;
+  readonly ordered: readonly Change[];
+  readonly view: StudyView;
+}
+
+const FOLDED = new WeakMap<StudyView, Folded>();
+
+/**
+ * The view that a study's changes leave, the same for any order of arrival and for changes that
+ * arrive twice: they are put in the order of their clocks, gestures that a later gesture undoes
+ * are left out, and the rest is applied one by one.
+ */
+export function fold(study: string, changes: readonly Change[]): StudyView {
+  const findings: Finding[] = [];
+  const ordered = inOrder(distinct(changes, findings));
+  const undone = undoneGestures(ordered);
+  const state = emptyState(study);
+  state.findings.push(...findings, ...gaps(study, ordered));
+  for (const change of ordered) if (!undone.has(change.gesture)) applyChange(state, change);
+  return finish(state, ordered, undone);
+}
+
+/**
+ * The view with more changes. Where they are later than all others and undo nothing they are
+ * applied to the state at hand, and the earlier view must not be used any more.
+ */
+export function extend(view: StudyView, more: readonly Change[]): StudyView {
+  const before = FOLDED.get(view);
+  if (!before) throw new TypeError('this view was not made by fold()');
+  const held = new Set(before.ordered.map((c) => c.id));
+  const fresh = inOrder(more.filter((c) => !held.has(c.id)));
+  const last = before.ordered.at(-1);
+  const plain = fresh.every((c) => c.undoes === undefined && (!last || byClock(last, c) < 0));
+  const repeated = new Set(fresh.map((c) => c.id)).size < fresh.length;
+  if (!plain || repeated || fresh.length < more.length)
+    return fold(view.study, [...before.ordered, ...more]);
+  for (const change of fresh) applyChange(before.state, change);
+  const ordered = [...before.ordered, ...fresh];
+  return finish(before.state, ordered, undoneGestures(ordered));
+}
+
+/** The changes behind a view, in the order of their clocks. */
+export const changesOf = (view: StudyView): readonly Change[] => FOLDED.get(view)?.ordered ?? [];
+
+function applyChange(state: FoldState, change: Change): void {
+  for (const entry of change.entries) applyEntry(state, entry, change);
+}
+
+function finish(
+  state: FoldState,
+  ordered: readonly Change[],
+  undone: ReadonlySet<string>,
+): StudyView {
+  const view = new StudyViewOf(
+    state,
+    revisionOf(ordered),
+    ordered.length,
+    gesturesOf(ordered, undone),
+  );
+  FOLDED.set(view, { state, ordered, view });
+  return view;
+}
+
+function distinct(changes: readonly Change[], findings: Finding[]): Change[] {
+  const byId = new Map<string, Change>();
+  for (const change of changes) {
+    const held = byId.get(change.id);
+    if (!held) byId.set(change.id, change);
+    else if (held !== change) keepOne(byId, held, change, findings);
+  }
+  return [...byId.values()];
+}
+
+/** Two changes under one id: the one whose text sorts first stands, whichever came first. */
+function keepOne(
+  byId: Map<string, Change>,
+  held: Change,
+  other: Change,
+  findings: Finding[],
+): void {
+  const [a, b] = [canonicalText(held), canonicalText(other)];
+  if (a === b) return;
+  if (b < a) byId.set(other.id, other);
+  findings.push({
+    code: 'change-id-used-twice',
+    level: 'doubt',
+    place: { study: held.study },
+    value: held.id,
+    what: 'two different changes carry one id; one of them has no effect',
+    next: 'Find the device that was copied or restored and give it a name of its own.',
+  });
+}
+
+const byClock = (a: Change, b: Change): number => {
+  if (a.clock !== b.clock) return a.clock < b.clock ? -1 : 1;
+  return a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
+};
+
+const inOrder = (changes: readonly Change[]): Change[] => [...changes].sort(byClock);
+
+/** Walks from the latest back: a gesture is undone when an undo that itself stands names it. */
+function undoneGestures(ordered: readonly Change[]): Set<string> {
+  const undone = new Set<string>();
+  for (let i = ordered.length - 1; i >= 0; i--) {
+    const change = ordered[i];
+    if (change?.undoes !== undefined && !undone.has(change.gesture)) undone.add(change.undoes);
+  }
+  return undone;
+}
+
+/** Devices count their changes: what is missing between shows. */
+function gaps(study: string, ordered: readonly Change[]): Finding[] {
+  const seqs = new Map<string, number[]>();
+  for (const c of ordered) {
+    const list = seqs.get(c.device);
+    if (list) list.push(c.seq);
+    else seqs.set(c.device, [c.seq]);
+  }
+  return [...seqs].flatMap(([device, list]) => {
+    const missing = Math.max(...list) - new Set(list).size;
+    return missing > 0 ? [gap(study, device, missing)] : [];
+  });
+}
+
+const gap = (study: string, device: string, missing: number): Finding => ({
+  code: 'changes-not-arrived',
+  level: 'gap',
+  place: { study },
+  value: device,
+  what: `${missing} change${missing === 1 ? '' : 's'} of this device ${missing === 1 ? 'has' : 'have'} not arrived`,
+  next: 'Connect the device, or bring in its copy of the study.',
+});
+
+function gesturesOf(ordered: readonly Change[], undone: ReadonlySet<string>): Gesture[] {
+  const seen = new Map<string, Gesture>();
+  for (const c of ordered)
+    if (!seen.has(c.gesture))
+      seen.set(c.gesture, {
+        gesture: c.gesture,
+        words: c.words,
+        by: c.by,
+        device: c.device,
+        clock: readClock(c.clock) ? c.clock : '',
+        undone: undone.has(c.gesture),
+      });
+  return [...seen.values()];
+}
+
+/** "214 · 5f1c09aa": the count of changes and a digest of their ids (FNV-1a, 32 bit). */
+function revisionOf(ordered: readonly Change[]): string {
+  let h = 0x811c9dc5;
+  for (const { id } of ordered)
+    for (let i = 0; i < id.length; i++) h = Math.imul(h ^ id.charCodeAt(i), 0x01000193);
+  return `${ordered.length} · ${(h >>> 0).toString(16).padStart(8, '0')}`;
+}
