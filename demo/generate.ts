@@ -2,8 +2,15 @@ import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { claimsTable } from './claims-table.ts';
+import { album } from './photos/album.ts';
 import { formatRateBook, rateBooks } from './rate-books.ts';
-import { assembliesTable, jointsTable, partsTable, type RecordKind } from './record-tables.ts';
+import {
+  assembliesTable,
+  jointsTable,
+  partNames,
+  partsTable,
+  type RecordKind,
+} from './record-tables.ts';
 import { vehicleTable } from './vehicle-table.ts';
 
 type Files = ReadonlyMap<string, string | Uint8Array>;
@@ -19,6 +26,7 @@ export function demoRecord(record: RecordKind): Files {
     ['claims.csv', claimsTable()],
     ['rates-R1.json', formatRateBook(r1)],
     ['rates-R2.json', formatRateBook(r2)],
+    ...album(partNames()),
   ]);
 }
 

@@ -62,6 +62,10 @@ export const partsTable = (record: RecordKind): string =>
     source('parts.csv').map((row) => partRow(row, record)),
   );
 
+/** What each part is called, by its number. */
+export const partNames = (): ReadonlyMap<string, string> =>
+  new Map(source('parts.csv').map((row) => [cellText(row, 'id'), cellText(row, 'name')]));
+
 const JOINT_HEADINGS = [
   'number',
   'from',

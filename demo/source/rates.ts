@@ -51,7 +51,7 @@ export const RATES: readonly WrittenRate[] = [
   quoted(
     'aluminium extrusion',
     [4.0, 4.7, 5.6],
-    'al 6005',
+    'al 6005a',
     'al 6060',
     'al 6063',
     'al 6082',
@@ -85,7 +85,7 @@ export const RATES: readonly WrittenRate[] = [
   material('spring steel wire', [1.4, 1.8, 2.3], 'spring steel'),
   material('grey iron', [0.8, 1.05, 1.4], 'grey iron'),
   material('ductile iron', [0.95, 1.25, 1.65], 'ductile iron'),
-  material('aluminium casting alloy', [2.4, 2.9, 3.6], 'al hpdc', 'al alsi'),
+  material('aluminium casting alloy', [2.4, 2.9, 3.6], 'al hpdc', 'al alsi7mg'),
   material('aluminium bracket with rubber bush', [3.2, 4.3, 5.9], 'al bracket, nr bush', 'nr/al'),
   material('busbar aluminium and copper', [5.2, 6.6, 8.4], 'al 1060 / cu'),
   material('copper strip with moulded cover', [6.8, 8.6, 11.0], 'cu/pbt'),
