@@ -1,0 +1,155 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { ROOT } from '../../scripts/root.ts';
+import type {
+  InputSpec,
+  OutputSpec,
+  Question,
+  RowBody,
+  ScalarColumn,
+  ScalarInput,
+  TableInput,
+  TallyBody,
+} from '../../src/engine/index.ts';
+import { KINDS } from '../../src/quantity/index.ts';
+import { readText } from './sources.ts';
+
+/** Everything that is wrong with how a question is written down, a line each. */
+export function questionFaults(q: Question): readonly string[] {
+  return [
+    ...wordFaults(q),
+    ...nameFaults(q),
+    ...numberFaults(q),
+    ...formulaFaults(q),
+    ...exampleFaults(q),
+    ...checkFaults(q),
+  ];
+}
+
+const when = (wrong: boolean, fault: string): readonly string[] => (wrong ? [fault] : []);
+const scalarsOf = (q: Question): readonly ScalarInput[] =>
+  q.inputs.filter((i): i is ScalarInput => i.in === 'scalar');
+const tablesOf = (q: Question): readonly TableInput[] =>
+  q.inputs.filter((i): i is TableInput => i.in === 'table');
+
+function wordFaults(q: Question): readonly string[] {
+  return [
+    ...when(!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(q.id), `id ${q.id} is not kebab case`),
+    ...when(!q.wording.endsWith('?'), 'wording does not end in a question mark'),
+    ...when(!(Number.isInteger(q.version) && q.version >= 1), 'version is no count from 1'),
+    ...when(q.sources.length === 0, 'names no source'),
+    ...when(q.body.outputs.length === 0, 'has no output'),
+    ...q.body.outputs.flatMap((o) => when(o.shown === '', `output ${o.name} shows no formula`)),
+  ];
+}
+
+function nameFaults(q: Question): readonly string[] {
+  const outputs = q.body.outputs.map((o) => o.name);
+  return [
+    ...twice(
+      q.inputs.map((i) => i.name),
+      'input',
+    ),
+    ...twice(outputs, 'output'),
+    ...tablesOf(q).flatMap((t) =>
+      twice(
+        t.columns.map((c) => c.name),
+        `column of ${t.name}`,
+      ),
+    ),
+    ...Object.keys(q.modelError)
+      .filter((name) => !outputs.includes(name))
+      .map((name) => `modelError names ${name}, which is no output`),
+  ];
+}
+
+const twice = (names: readonly string[], what: string): readonly string[] =>
+  names.filter((name, i) => names.indexOf(name) !== i).map((name) => `two of ${what} ${name}`);
+
+/** Ranges the right way round, and units that people are offered for the kind. */
+function numberFaults(q: Question): readonly string[] {
+  const columns = tablesOf(q).flatMap((t) => t.columns.filter((c) => c.in === 'scalar'));
+  const numbers: readonly (ScalarInput | ScalarColumn)[] = [...scalarsOf(q), ...columns];
+  return [
+    ...numbers.flatMap((n) => when(!(n.range[0] < n.range[1]), `range of ${n.name} is empty`)),
+    ...[...numbers, ...q.body.outputs].flatMap(unitFaults),
+  ];
+}
+
+function unitFaults({
+  name,
+  kind,
+  unit,
+}: ScalarInput | ScalarColumn | OutputSpec): readonly string[] {
+  const units: readonly string[] = [KINDS[kind].si, ...KINDS[kind].show];
+  return when(
+    !units.includes(unit),
+    `unit ${unit} of ${name} is none of ${kind}: ${units.join(', ')}`,
+  );
+}
+
+function formulaFaults(q: Question): readonly string[] {
+  if (q.body.body === 'row') return rowFaults(q.body, scalarsOf(q).length);
+  return q.body.body === 'tally' ? tallyFaults(q.body, q) : [];
+}
+
+/** A formula takes all that is declared: an argument left off would be an input ignored. */
+const arity = (name: string, f: (...x: number[]) => number, wanted: number): readonly string[] =>
+  when(f.length !== wanted, `formula ${name} takes ${f.length} arguments, declared are ${wanted}`);
+
+const rowFaults = (body: RowBody, scalars: number): readonly string[] =>
+  body.outputs.flatMap((o) => arity(o.name, o.of, scalars));
+
+function tallyFaults(body: TallyBody, q: Question): readonly string[] {
+  const columns = tablesOf(q).find((t) => t.name === body.table)?.columns;
+  if (columns === undefined) return [`tallies ${body.table}, which is no table input`];
+  const of = (kind: InputSpec['in']) => columns.filter((c) => c.in === kind).map((c) => c.name);
+  const wanted = body.terms.length + scalarsOf(q).length;
+  return [
+    ...body.outputs.flatMap((o) => arity(o.name, o.of, wanted)),
+    ...body.terms.flatMap((t) => arity(t.name, t.each, t.needs.length)),
+    ...body.terms
+      .flatMap((t) => t.needs)
+      .filter((name) => !of('scalar').includes(name))
+      .map((name) => `a sum needs ${name}, which is no column of numbers`),
+    ...when(
+      body.groupBy !== undefined && !of('term').includes(body.groupBy),
+      `groups by ${body.groupBy}, which is no column of words`,
+    ),
+  ];
+}
+
+function exampleFaults(q: Question): readonly string[] {
+  return [
+    ...q.inputs.flatMap((input) => inputFaults(input, q.example[input.name])),
+    ...Object.keys(q.example)
+      .filter((name) => !q.inputs.some((input) => input.name === name))
+      .map((name) => `the example gives ${name}, which is no input`),
+  ];
+}
+
+function inputFaults(
+  input: InputSpec,
+  given: Question['example'][string] | undefined,
+): readonly string[] {
+  const missing = `the example lacks ${input.name}`;
+  if (given === undefined) return when(!('assumed' in input && input.assumed), missing);
+  if (input.in !== 'table') return when(typeof given !== 'string' || given === '', missing);
+  if (typeof given === 'string' || given.length === 0) return [missing];
+  return given.flatMap((row, i) =>
+    input.columns
+      .filter((column) => row[column.name] === undefined)
+      .map((column) => `row ${i + 1} of ${input.name} in the example lacks ${column.name}`),
+  );
+}
+
+function checkFaults(q: Question): readonly string[] {
+  return [
+    ...when(q.checks.length === 0, 'has no check'),
+    ...q.checks.flatMap(({ test }) =>
+      existsSync(join(ROOT, test))
+        ? when(!readText(test).includes(q.id), `${test} does not mention ${q.id}`)
+        : [`check ${test} is no file`],
+    ),
+  ];
+}
