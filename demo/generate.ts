@@ -11,6 +11,13 @@ import {
   partsTable,
   type RecordKind,
 } from './record-tables.ts';
+import {
+  bagsTable,
+  chainTable,
+  locatorsTable,
+  pointsTable,
+  readingsTable,
+} from './survey-tables.ts';
 import { vehicleTable } from './vehicle-table.ts';
 
 type Files = ReadonlyMap<string, string | Uint8Array>;
@@ -24,6 +31,11 @@ export function demoRecord(record: RecordKind): Files {
     ['joints.csv', jointsTable(record)],
     ['vehicle.csv', vehicleTable()],
     ['claims.csv', claimsTable()],
+    ['bags.csv', bagsTable(record)],
+    ['locators.csv', locatorsTable(record)],
+    ['points.csv', pointsTable(record)],
+    ['chain.csv', chainTable(record)],
+    ['readings.csv', readingsTable(record)],
     ['rates-R1.json', formatRateBook(r1)],
     ['rates-R2.json', formatRateBook(r2)],
     ...album(partNames()),

@@ -108,12 +108,12 @@ function jointRow(row: TextRow, record: RecordKind): TextRow {
   };
 }
 
-/** joints.csv: ends as part or assembly numbers, several parted by semicolons, and as spoken. */
+/** Rows of joints.csv: ends as part or assembly numbers, several parted by semicolons, and as spoken. */
+export const jointRows = (record: RecordKind): TextRow[] =>
+  source('joints.csv').map((row) => jointRow(row, record));
+
 export const jointsTable = (record: RecordKind): string =>
-  formatTable(
-    JOINT_HEADINGS,
-    source('joints.csv').map((row) => jointRow(row, record)),
-  );
+  formatTable(JOINT_HEADINGS, jointRows(record));
 
 /** assemblies.csv: the two-digit numbers that parts name as their assembly. */
 export const assembliesTable = (): string =>

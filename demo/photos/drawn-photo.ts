@@ -87,9 +87,9 @@ function strip(outline: Outline, name: string, pixelsPerMm: number): Line[] {
   const title = outline.subject === name ? name : `${outline.subject}  ${name}`;
   return [
     polyline([0, STRIP_TOP], [WIDTH, STRIP_TOP]),
-    ...textLines(title, [40, STRIP_TOP + 36], 18),
-    ...textLines(outline.caption, [40, STRIP_TOP + 64], 13).map(fine),
-    ...textLines('drawn, invented', [40, STRIP_TOP + 92], 14),
+    ...textLines(title, [40, STRIP_TOP + 36], 15),
+    ...textLines(outline.caption, [40, STRIP_TOP + 64], 12).map(fine),
+    ...textLines('drawn, invented', [40, STRIP_TOP + 92], 13),
     ...scaleBar(outline.barMm, pixelsPerMm),
   ];
 }

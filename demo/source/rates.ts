@@ -22,7 +22,7 @@ const rate = (kind: Kind, how: Way, id: string, words: string, t: Triangle, matc
   ({ id, words, kind, low: t[0], mode: t[1], high: t[2], how, match }) satisfies WrittenRate;
 
 const hourly = (how: Way, id: string, words: string, t: Triangle) =>
-  rate('moneyPerTime', how, `rate/${id}`, words, t, []);
+  rate('moneyPerTime', how, `rate/${id}`, words, t, [id]);
 const material = (id: string, t: Triangle, ...match: string[]) =>
   rate('moneyPerMass', 'guessed', `material/${id}`, `${id}, price per kg bought`, t, match);
 const quoted = (id: string, t: Triangle, ...match: string[]) =>
@@ -44,10 +44,24 @@ export const RATES: readonly WrittenRate[] = [
   hourly('supplied', 'press 2500 t', '2,500 t press', [170, 205, 250]),
   hourly('supplied', 'router', 'five-axis router', [75, 95, 120]),
   hourly('supplied', 'friction-stir cell', 'friction-stir welding cell', [60, 75, 95]),
-  rate('moneyPerArea', 'supplied', 'rate/coating', 'coating, both sides', [1.8, 2.4, 3.2], []),
-  rate('ratio', 'supplied', 'factor/overhead', 'overhead and profit', [1.14, 1.18, 1.24], []),
+  rate(
+    'moneyPerArea',
+    'supplied',
+    'rate/coating',
+    'coating, both sides',
+    [1.8, 2.4, 3.2],
+    ['coating'],
+  ),
+  rate(
+    'ratio',
+    'supplied',
+    'factor/overhead',
+    'overhead and profit',
+    [1.14, 1.18, 1.24],
+    ['overhead'],
+  ),
 
-  quoted('aluminium sheet', [3.6, 4.3, 5.2], 'al', 'al 6016', 'al 3003', 'aluminium sheet'),
+  quoted('aluminium sheet', [3.6, 4.3, 5.2], 'al 6016', 'al 3003', 'aluminium sheet'),
   quoted(
     'aluminium extrusion',
     [4.0, 4.7, 5.6],
@@ -85,7 +99,9 @@ export const RATES: readonly WrittenRate[] = [
   material('spring steel wire', [1.4, 1.8, 2.3], 'spring steel'),
   material('grey iron', [0.8, 1.05, 1.4], 'grey iron'),
   material('ductile iron', [0.95, 1.25, 1.65], 'ductile iron'),
-  material('aluminium casting alloy', [2.4, 2.9, 3.6], 'al hpdc', 'al alsi7mg'),
+  // Aluminium by grade only: a bare "Al" or "Al HPDC" is also in the words for things that are
+  // mostly something else, such as a power stage in its housing.
+  material('aluminium casting alloy', [2.4, 2.9, 3.6], 'al hpdc (si10mnmg)', 'al alsi7mg'),
   material('aluminium bracket with rubber bush', [3.2, 4.3, 5.9], 'al bracket, nr bush', 'nr/al'),
   material('busbar aluminium and copper', [5.2, 6.6, 8.4], 'al 1060 / cu'),
   material('copper strip with moulded cover', [6.8, 8.6, 11.0], 'cu/pbt'),

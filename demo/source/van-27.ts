@@ -191,7 +191,7 @@ export const VAN_27 = {
   },
 
   package: {
-    /** Tape readings between faces, projected on X; the last five are over longer spans. One is a typing error. */
+    /** Tape readings between faces, projected on X; the last five are over longer spans. */
     readingsMm: [
       { from: 'cover', to: 'beam front', mm: 50, u: 4 },
       { from: 'beam front', to: 'beam rear', mm: 72, u: 1 },
@@ -202,9 +202,11 @@ export const VAN_27 = {
       { from: 'cover', to: 'can end', mm: 300, u: 3 },
       { from: 'can end', to: 'drive unit rear', mm: 715, u: 4 },
       { from: 'cover', to: 'dash lower', mm: 1290, u: 6 },
-      { from: 'beam front', to: 'drive unit front', mm: 670, u: 3 },
+      { from: 'beam front', to: 'drive unit front', mm: 650, u: 3 },
       { from: 'drive unit front', to: 'dash lower', mm: 590, u: 5 },
     ],
+    /** As typed into the faulty record: one figure of one reading is wrong. */
+    typingError: { from: 'beam front', to: 'drive unit front', mm: 670 },
     /** The steering rack lies beside the drive unit, not on this ray. */
     bottomedMm: {
       beam: 30,
