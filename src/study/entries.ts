@@ -72,6 +72,8 @@ export type ColumnUse =
       readonly uUnit?: string;
       /** Column that names the instrument of this value. */
       readonly instrumentColumn?: number;
+      /** Instrument of every value of this column for which no column names one. */
+      readonly instrument?: Id;
       /** Causes that every reading of this column shares. */
       readonly causes?: readonly CauseShare[];
     };

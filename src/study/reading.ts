@@ -38,6 +38,8 @@ export interface Reading {
   readonly value: Value;
   /** What was typed, said or found in the file, word for word. */
   readonly asWritten: string;
+  /** What its taker noted beside it. */
+  readonly note?: string;
   readonly how: Way;
   readonly by: string;
   readonly takenAt: { readonly local: string; readonly zone?: string };

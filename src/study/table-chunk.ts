@@ -157,7 +157,7 @@ function* expandRow(
     const at = chunk.columns.findIndex((c) => c.use === use);
     return at < 0 ? '' : (row[at] ?? '').trim();
   };
-  const parent = chunk.resolved[word('parent')] ?? chunk.root;
+  const parent = resolve(chunk, word('parent')) ?? chunk.root;
   const label = word('label') || `row ${rowNumber}`;
   yield {
     v: 1,
@@ -179,6 +179,10 @@ function* expandRow(
   }
 }
 
+/** The node that a label was found to name; labels may be words like "constructor". */
+const resolve = (chunk: TableChunk, label: string): Id | undefined =>
+  Object.hasOwn(chunk.resolved, label) ? chunk.resolved[label] : undefined;
+
 /** Ends of a joint, several separated by `;`. An end that names no node keeps its words. */
 function* joinEnds(
   chunk: TableChunk,
@@ -198,7 +202,7 @@ function* joinEnds(
         id: `${joint}.${role}${i}`,
         kind: 'joins',
         from: joint,
-        to: chunk.resolved[words] ?? null,
+        to: resolve(chunk, words) ?? null,
         role,
         words,
       },
@@ -214,8 +218,8 @@ function readingEntry(
   use: PropertyUse,
   cell: Extract<CellRead, { read: 'value' }>,
 ): Entry {
-  const instrument =
-    use.instrumentColumn === undefined ? '' : (row[use.instrumentColumn] ?? '').trim();
+  const named = use.instrumentColumn === undefined ? '' : (row[use.instrumentColumn] ?? '').trim();
+  const instrument = named || (use.instrument ?? '');
   const reading: Reading = {
     id: `${subject}.c${column}`,
     of: { subject, property: use.property, condition: chunk.condition },
