@@ -130,6 +130,8 @@ function atPlace({ x, u }: InUnit, place: number, group: string, unit: string): 
   if (u === 0) return `${value}${behind}`;
   const isBelow = countOf(u, place) === 0n;
   const spread = `${isBelow ? '<' : ''}${formatNumber(isBelow ? 10 ** -place : u, place, group)}`;
+  // 5 ± 2 % could be read as a share of 5.
+  if (unit === '%') return `(${value} ± ${spread}) %`;
   return `${value}${atNumber} ± ${spread}${behind}`;
 }
 

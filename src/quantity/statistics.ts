@@ -118,7 +118,7 @@ const NEARLY_NORMAL = 1e6;
  * (whole or not, Infinity for the normal distribution) stays below with probability p.
  * @throws RangeError unless 0 < p < 1 and dof > 0.
  */
-export function studentT(p: number, dof: number): number {
+export function studentQuantile(p: number, dof: number): number {
   if (!(dof > 0)) throw new RangeError(`${dof} degrees of freedom are not above zero`);
   const z = normalQuantile(p);
   if (dof >= NEARLY_NORMAL) return z + (z ** 3 + z) / (4 * dof);
@@ -141,11 +141,11 @@ function halve(falling: (t: number) => number): number {
 }
 
 /**
- * Coverage factor of an interval x ± k·u that holds the value with probability p: the t_p(ν)
- * of JCGM 100:2008, Table G.2. coverageFactor(0.95, 5) is 2.57.
+ * The factor t_p(ν) of JCGM 100:2008, Table G.2: an interval x ± t_p(ν)·u holds the value with
+ * probability p. Two-sided: studentT(0.95, 5) is 2.57, studentT(0.9545, Infinity) is 2.
  * @throws RangeError unless 0 < p < 1 and dof > 0.
  */
-export const coverageFactor = (p: number, dof: number): number => studentT((1 + p) / 2, dof);
+export const studentT = (p: number, dof: number): number => studentQuantile((1 + p) / 2, dof);
 
 /**
  * Effective degrees of freedom u⁴ / Σ(cᵢ⁴/νᵢ) of independent contributions, each the standard

@@ -9,6 +9,7 @@ const SIGNS: Readonly<Record<string, string>> = {
   Cel: '°C',
   '[degF]': '°F',
   '[g]': 'gₙ',
+  '[pi]': 'π',
   '[ppth]': '‰',
   '[ppm]': 'ppm',
   '[ppb]': 'ppb',

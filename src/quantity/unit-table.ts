@@ -35,6 +35,7 @@ export const MONEY_AT = 7;
 export const ATOMS: Readonly<Record<string, AtomDef>> = {
   // Numbers
   '%': { is: '1', exp: -2 },
+  '[pi]': { is: '1', times: Math.PI },
   '[ppth]': { is: '1', exp: -3 },
   '[ppm]': { is: '1', exp: -6 },
   '[ppb]': { is: '1', exp: -9 },
