@@ -136,7 +136,7 @@ function axleLiftRows(): TextRow[] {
 
 const CHOSEN = 'spread chosen for the demo';
 
-function moduleMass(module: { readonly kg: number; readonly uKg: number }, note: string): Taken {
+function moduleMass(module: { kg: number; uKg: number; words: string }): Taken {
   return {
     property: 'moduleMass',
     value: module.kg,
@@ -144,7 +144,7 @@ function moduleMass(module: { readonly kg: number; readonly uKg: number }, note:
     u: module.uKg,
     how: 'measured',
     instrument: 'floor scale',
-    note,
+    note: module.words,
   };
 }
 
@@ -168,10 +168,8 @@ function moduleRows(): TextRow[] {
     row(PACK, envelope('envelope.length', pack.envelopeMm.x)),
     row(PACK, envelope('envelope.width', pack.envelopeMm.y)),
     row(PACK, envelope('envelope.height', pack.envelopeMm.z)),
-    row(PACK, moduleMass(modules.pack, modules.pack.words)),
-    row(trial('front module', 'front module as lowered'), {
-      ...moduleMass(modules.front, modules.front.words),
-    }),
+    row(PACK, moduleMass(modules.pack)),
+    row(trial('front module', 'front module as lowered'), moduleMass(modules.front)),
   ];
 }
 
