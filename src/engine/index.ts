@@ -1,9 +1,13 @@
 /**
  * engine: pure calculations, a folder a subject, one file a question.
  *
- * What a question is (method.ts), finding its inputs in a study or in plain values, linear
- * propagation of spread, decision words, and the generated registry of all questions.
+ * What a question is (method.ts), finding its inputs in a study or in plain values (bind/),
+ * linear propagation of spread, decision words, and the generated registry of all questions.
  * Depends on quantity, data and study. Stays away from storage, files, wording of reports and
  * hosts: the same code runs in a browser worker, on the server and on the command line.
  */
+export * from './ask.ts';
+export * from './decide.ts';
 export * from './method.ts';
+export * from './registry.ts';
+export * from './whole-study.ts';

@@ -4,7 +4,8 @@ import { readClock } from './clock.ts';
 import { ENTRY_KINDS, type Entry, type TableChunk } from './entries.ts';
 import type { Place, Refusal } from './finding.ts';
 import { isUlid } from './ids.ts';
-import type { Reading } from './reading.ts';
+import { propertyDef, propertyWords } from './properties.ts';
+import type { PropertyId, Reading } from './reading.ts';
 import { readCell } from './table-chunk.ts';
 
 /**
@@ -61,12 +62,12 @@ function checkReading(r: Reading): Refusal[] {
       why: 'a measured value names no instrument',
       next: 'Name the instrument, or say how else the value is known.',
     });
-  const wrong = wrongValue(r.value);
+  const wrong = wrongValue(r.value, r.of.property);
   if (wrong) bad.push({ code: 'bad-value', place, value: r.asWritten, ...wrong });
   return bad;
 }
 
-function wrongValue(v: Value): Pick<Refusal, 'why' | 'next'> | undefined {
+function wrongValue(v: Value, property: PropertyId): Pick<Refusal, 'why' | 'next'> | undefined {
   const next = 'Write a finite number with its spread, e.g. 12.5 ± 0.2 kg.';
   if (v.t === 'vector')
     return v.x.every(Number.isFinite) && v.cov.every(Number.isFinite)
@@ -77,8 +78,8 @@ function wrongValue(v: Value): Pick<Refusal, 'why' | 'next'> | undefined {
   if (!Number.isFinite(x)) return { why: 'the value is not finite', next };
   const spread = checkSpread(v.spread, x);
   if (spread) return { why: spread, next };
-  if (v.t === 'scalar' && v.kind === 'mass' && x < 0)
-    return { why: 'a mass is negative', next: 'Check the sign and the tare.' };
+  if (v.t === 'scalar' && x < 0 && propertyDef(property)?.notNegative)
+    return { why: `${propertyWords(property)} is negative`, next: 'Check the sign and the tare.' };
   if (v.t === 'count' && (x < 0 || !Number.isInteger(x)))
     return { why: 'a count is no whole number from 0', next: 'Count again.' };
   return undefined;

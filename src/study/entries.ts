@@ -1,8 +1,8 @@
-import type { Kind, Way } from '../quantity/index.ts';
+import type { Kind, Spread, Way } from '../quantity/index.ts';
 import type { Claim, Tie } from './claim.ts';
 import type { Id, Sha256, Ulid } from './ids.ts';
 import type { RateBook } from './rate-book.ts';
-import type { Cause, CauseShare, CellRef, PropertyId, Reading } from './reading.ts';
+import type { Cause, CellRef, PropertyId, Reading } from './reading.ts';
 
 /** What a node of the study's tree stands for. */
 export const NODE_KINDS = [
@@ -74,8 +74,10 @@ export type ColumnUse =
       readonly instrumentColumn?: number;
       /** Instrument of every value of this column for which no column names one. */
       readonly instrument?: Id;
-      /** Causes that every reading of this column shares. */
-      readonly causes?: readonly CauseShare[];
+      /** Causes that every reading of this column shares: `relative` is the value itself times the cause. */
+      readonly causes?: readonly { readonly cause: Id; readonly effect: number | 'relative' }[];
+      /** Spread of a value that comes with none; unknown when absent. */
+      readonly spreadIfNone?: Spread;
     };
 
 /**

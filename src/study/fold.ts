@@ -1,6 +1,7 @@
 import { applyEntry } from './apply-entry.ts';
 import { type Change, canonicalText } from './change.ts';
 import { readClock } from './clock.ts';
+import { digest } from './digest.ts';
 import type { Finding } from './finding.ts';
 import { emptyState, type FoldState } from './fold-state.ts';
 import { StudyViewOf } from './study-view.ts';
@@ -156,10 +157,6 @@ function gesturesOf(ordered: readonly Change[], undone: ReadonlySet<string>): Ge
   return [...seen.values()];
 }
 
-/** "214 · 5f1c09aa": the count of changes and a digest of their ids (FNV-1a, 32 bit). */
-function revisionOf(ordered: readonly Change[]): string {
-  let h = 0x811c9dc5;
-  for (const { id } of ordered)
-    for (let i = 0; i < id.length; i++) h = Math.imul(h ^ id.charCodeAt(i), 0x01000193);
-  return `${ordered.length} · ${(h >>> 0).toString(16).padStart(8, '0')}`;
-}
+/** "214 · 5f1c09aa": the count of changes and a digest of their ids. */
+const revisionOf = (ordered: readonly Change[]): string =>
+  `${ordered.length} · ${digest(ordered.map((c) => c.id).join()).slice(0, 8)}`;

@@ -9,6 +9,7 @@ export * from './change.ts';
 export * from './check-change.ts';
 export * from './claim.ts';
 export * from './clock.ts';
+export * from './digest.ts';
 export * from './entries.ts';
 export * from './finding.ts';
 export * from './fold.ts';

@@ -12,6 +12,8 @@ export interface PropertyDef {
   /** UCUM code shown first. */
   readonly unit?: string;
   readonly of: readonly NodeKind[];
+  /** A reading below zero is a slip of sign or tare. */
+  readonly notNegative?: true;
 }
 
 const scalar = (
@@ -20,7 +22,16 @@ const scalar = (
   kind: Kind,
   unit: string,
   ...of: NodeKind[]
-): PropertyDef => ({ id, words, holds: 'scalar', kind, unit, of });
+): PropertyDef => ({
+  id,
+  words,
+  holds: 'scalar',
+  kind,
+  unit,
+  of,
+  // A load gained in an axle lift is the one quantity here that may well be negative.
+  ...(id === 'frontLoadGain' ? {} : { notNegative: true }),
+});
 const text = (id: PropertyId, words: string, ...of: NodeKind[]): PropertyDef => ({
   id,
   words,

@@ -68,7 +68,8 @@ function readSpread(
   writing: Writing,
 ): SpreadRead {
   const text = use.uColumn === undefined ? '' : (row[use.uColumn] ?? '').trim();
-  if (text === '' || use.uColumn === undefined) return { spread: value.spread };
+  if (text === '' || use.uColumn === undefined)
+    return { spread: value.spread.s === 'unknown' ? (use.spreadIfNone ?? value.spread) : value.spread };
   // A temperature's spread is a difference, whatever scale the temperature is on.
   const differenceKind = kind === 'tempAbs' ? 'tempDiff' : kind;
   const unit = use.uUnit ?? use.unit ?? '1';
@@ -209,6 +210,8 @@ function* joinEnds(
     };
 }
 
+const nominalOf = (v: Value): number => (v.t === 'scalar' ? v.x : v.t === 'count' ? v.n : 0);
+
 function readingEntry(
   chunk: TableChunk,
   subject: Id,
@@ -230,7 +233,10 @@ function readingEntry(
     takenAt: chunk.takenAt,
     ...(instrument === '' ? {} : { instrument }),
     evidence: [],
-    causes: use.causes ?? [],
+    causes: (use.causes ?? []).map(({ cause, effect }) => ({
+      cause,
+      effect: effect === 'relative' ? nominalOf(cell.value) : effect,
+    })),
     source: { file: chunk.file, row: rowNumber, column: chunk.headings[column] ?? `${column + 1}` },
   };
   return { v: 1, e: 'reading.add', reading };

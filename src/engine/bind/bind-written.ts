@@ -1,0 +1,183 @@
+import { FormBuilder, parseQuantity } from '../../quantity/index.ts';
+import { type Finding, type Place, type Refusal, RefusalError } from '../../study/index.ts';
+import type {
+  BoundInputs,
+  Cell,
+  Found,
+  FoundRow,
+  FoundTerm,
+  Question,
+  ScalarColumn,
+  ScalarInput,
+  TableInput,
+  WrittenInputs,
+} from '../method.ts';
+import { implausible, outOfBounds } from './bounds.ts';
+import { Variables } from './variables.ts';
+
+type WrittenRow = Readonly<Record<string, string>>;
+
+/** Reads what people wrote as inputs of one question. */
+class WrittenReader {
+  readonly variables = new Variables();
+  readonly findings: Finding[] = [];
+  readonly refusals: Refusal[] = [];
+
+  number(
+    spec: ScalarInput | ScalarColumn,
+    text: string,
+    id: string,
+    place: Place,
+    how: Cell['how'],
+  ): Found {
+    const parsed = parseQuantity(text, spec.kind, { unit: spec.unit });
+    if (!parsed.ok) return this.#refuse(spec, text, place, parsed.why, parsed.next);
+    const { x, spread } = parsed.value;
+    const why = outOfBounds(spec, x);
+    if (why) return this.#refuse(spec, text, place, why, `Give another value for ${spec.name}.`);
+    const form = new FormBuilder();
+    form.x = x;
+    const counted = spec.kind === 'count' && spread.s === 'unknown';
+    const u = this.variables.put(
+      { id, label: spec.meaning, what: 'given', spread: counted ? { s: 'exact' } : spread, place },
+      x,
+    );
+    if (u) form.contribute(id, u);
+    const unknown = u === undefined ? { unknownSpread: true as const } : {};
+    const cell: Cell = { form: form.done(), how, place, label: spec.meaning, ...unknown };
+    const finding = implausible(spec, cell);
+    if (finding) this.findings.push(finding);
+    return cell;
+  }
+
+  #refuse(
+    spec: { name: string; meaning: string },
+    value: string,
+    place: Place,
+    why: string,
+    next: string,
+  ): Found {
+    this.refusals.push({ code: 'out-of-range', place, value, why, next });
+    return { missing: true, place, label: spec.meaning, why };
+  }
+
+  refuse(place: Place, value: string, why: string, next: string): void {
+    this.refusals.push({ code: 'bad-value', place, value, why, next });
+  }
+}
+
+/**
+ * Binds inputs as people write them ("12.5 ± 0.2 kg"). An input that is not given takes its
+ * assumed value, marked so, or is missing.
+ * @throws RefusalError naming every input that can't be read, is unknown or is out of bounds.
+ */
+export function bindWritten(question: Question, written: WrittenInputs): BoundInputs {
+  const reader = new WrittenReader();
+  refuseUnknown(question, written, reader);
+  const scalars: Record<string, Found> = {};
+  const terms: Record<string, FoundTerm> = {};
+  const tables: Record<string, readonly FoundRow[]> = {};
+  for (const input of question.inputs) {
+    const given = written[input.name];
+    if (input.in === 'table') tables[input.name] = rowsOf(input, given, reader);
+    else if (input.in === 'term') terms[input.name] = termOf(given, { column: input.name });
+    else scalars[input.name] = scalarOf(input, given, reader);
+  }
+  const [first, ...more] = reader.refusals;
+  if (first) throw new RefusalError(first, ...more);
+  return {
+    scalars,
+    terms,
+    tables,
+    variables: reader.variables.all,
+    read: [],
+    findings: reader.findings,
+    basis: { conditions: ['as given'] },
+  };
+}
+
+function refuseUnknown(question: Question, written: WrittenInputs, reader: WrittenReader): void {
+  const names = question.inputs.map((i) => i.name);
+  for (const name of Object.keys(written))
+    if (!names.includes(name))
+      reader.refuse(
+        { column: name },
+        name,
+        `the question has no input "${name}"`,
+        `Its inputs are: ${names.join(', ')}.`,
+      );
+}
+
+function scalarOf(
+  input: ScalarInput,
+  given: WrittenInputs[string] | undefined,
+  reader: WrittenReader,
+): Found {
+  const place = { column: input.name };
+  if (typeof given === 'string' && given.trim() !== '')
+    return reader.number(input, given, `given:${input.name}`, place, 'supplied');
+  if (given !== undefined && typeof given !== 'string')
+    reader.refuse(
+      place,
+      'a list',
+      `${input.name} takes one value, not a list`,
+      'Write e.g. "12.5 ± 0.2 kg".',
+    );
+  if (input.assumed !== undefined)
+    return reader.number(input, input.assumed, `given:${input.name}`, place, 'assumed');
+  return { missing: true, place, label: input.meaning, why: 'not given' };
+}
+
+function termOf(given: WrittenInputs[string] | undefined, place: Place): FoundTerm {
+  return typeof given === 'string' && given !== ''
+    ? { text: given, how: 'given', place }
+    : { text: '', how: 'missing', place };
+}
+
+function rowsOf(
+  input: TableInput,
+  given: WrittenInputs[string] | undefined,
+  reader: WrittenReader,
+): FoundRow[] {
+  if (given === undefined) return [];
+  if (typeof given === 'string') {
+    reader.refuse(
+      { column: input.name },
+      given,
+      `${input.name} takes a list of rows`,
+      `Give rows with the columns ${input.columns.map((c) => c.name).join(', ')}.`,
+    );
+    return [];
+  }
+  return given.map((row, i) => rowOf(input, row, i, reader));
+}
+
+function rowOf(input: TableInput, row: WrittenRow, i: number, reader: WrittenReader): FoundRow {
+  const cells: Record<string, Found> = {};
+  const terms: Record<string, FoundTerm> = {};
+  const names = input.columns.map((c) => c.name);
+  for (const name of Object.keys(row))
+    if (!names.includes(name))
+      reader.refuse(
+        { row: i + 1, column: name },
+        name,
+        `${input.name} has no column "${name}"`,
+        `Its columns are: ${names.join(', ')}.`,
+      );
+  for (const column of input.columns) {
+    const place = { row: i + 1, column: column.name };
+    const text = row[column.name] ?? '';
+    if (column.in === 'term') terms[column.name] = termOf(text, place);
+    else if (text.trim() === '')
+      cells[column.name] = { missing: true, place, label: column.meaning, why: 'not given' };
+    else
+      cells[column.name] = reader.number(
+        column,
+        text,
+        `given:${input.name}.${i + 1}.${column.name}`,
+        place,
+        'supplied',
+      );
+  }
+  return { subject: `${input.name} ${i + 1}`, label: `${input.name} ${i + 1}`, cells, terms };
+}

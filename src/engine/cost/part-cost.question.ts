@@ -1,0 +1,304 @@
+import type { Id } from '../../study/index.ts';
+import { partMass } from '../mass/part-columns.ts';
+import { type Finder, type Found, question, type ScalarColumn } from '../method.ts';
+import { COST } from '../sections.ts';
+
+/** The rate of a group that fits a part's material or process. */
+const rateOf = (at: Finder, row: Id, group: string, property: 'material' | 'process') =>
+  at.rate(group, at.text(row, property).text);
+
+/** Parts that the rate book can price: both their material and their process are in it. */
+const isCosted = (at: Finder, row: Id): boolean =>
+  !('missing' in rateOf(at, row, 'material', 'material')) &&
+  !('missing' in rateOf(at, row, 'process', 'process'));
+
+/** 1 where the rate is a judgement or the reading behind it a guess, else 0. */
+function assumedFlag(at: Finder, row: Id, group: string, property: 'material' | 'process'): Found {
+  const rate = rateOf(at, row, group, property);
+  if ('missing' in rate) return rate;
+  const weak = [rate.how, at.text(row, property).how].some(
+    (how) => how === 'guessed' || how === 'inferred',
+  );
+  return at.exact(weak ? 1 : 0, rate.label);
+}
+
+const rateColumn = (
+  name: string,
+  symbol: string,
+  meaning: string,
+  group: string,
+  property: 'material' | 'process',
+): ScalarColumn => ({
+  in: 'scalar',
+  name,
+  symbol,
+  kind: 'moneyPerMass',
+  unit: '{u}/kg',
+  meaning,
+  range: [0.1, 100],
+  bounds: { atLeast: 0 },
+  where: `rate book, ${group} that fits the ${property} of the part`,
+  find: (at, row) => rateOf(at, row, group, property),
+});
+
+const flagColumn = (
+  name: string,
+  symbol: string,
+  group: string,
+  property: 'material' | 'process',
+): ScalarColumn => ({
+  in: 'scalar',
+  name,
+  symbol,
+  kind: 'ratio',
+  unit: '1',
+  meaning: `1 where the ${property} rate is a judgement, else 0`,
+  range: [0, 1],
+  bounds: { atLeast: 0 },
+  where: `way of knowing of the ${group} rate and of the ${property}`,
+  find: (at, row) => assumedFlag(at, row, group, property),
+});
+
+export default question({
+  id: 'part-cost',
+  version: 1,
+  title: 'Should-cost of the parts by mass and process',
+  wording: 'What should the parts cost to make, and how much of it rests on assumptions?',
+  subject: 'study',
+  section: COST,
+  uses: ['mass-roll-up'],
+  inputs: [
+    {
+      in: 'table',
+      name: 'parts',
+      meaning: 'parts whose material and process the rate book prices',
+      where: 'parts below the subject that the rate book can price',
+      rows: (at) =>
+        at.view
+          .nodes('part', at.subject)
+          .map((n) => n.id)
+          .filter((id) => isCosted(at, id)),
+      columns: [
+        partMass,
+        rateColumn('price', 'p', 'price of the material', 'material', 'material'),
+        {
+          in: 'scalar',
+          name: 'gross',
+          symbol: 'y',
+          kind: 'ratio',
+          unit: '1',
+          meaning: 'gross over net mass of the process',
+          range: [1, 4],
+          bounds: { atLeast: 1 },
+          where: 'rate book, gross factor that fits the process; 1 where there is none',
+          find: (at, row) => {
+            const factor = rateOf(at, row, 'factor/yield', 'process');
+            return 'missing' in factor ? at.exact(1, 'no gross factor in the rate book') : factor;
+          },
+        },
+        rateColumn('conversion', 'c', 'conversion by mass', 'process', 'process'),
+        flagColumn('materialAssumed', 'aₘ', 'material', 'material'),
+        flagColumn('conversionAssumed', 'aₚ', 'process', 'process'),
+        {
+          in: 'term',
+          name: 'assembly',
+          meaning: 'assembly it belongs to',
+          where: 'parent of the part',
+          find: (at, row) => at.word(at.view.node(at.view.node(row)?.parent ?? '')?.label ?? ''),
+        },
+      ],
+    },
+    {
+      in: 'table',
+      name: 'notCosted',
+      meaning: 'parts without a price for their material or process',
+      where: 'the other parts below the subject',
+      rows: (at) =>
+        at.view
+          .nodes('part', at.subject)
+          .map((n) => n.id)
+          .filter((id) => !isCosted(at, id)),
+      columns: [
+        {
+          in: 'term',
+          name: 'why',
+          meaning: 'what the rate book lacks',
+          where: 'material and process of the part',
+          find: (at, row) =>
+            at.word(`${at.text(row, 'material').text} / ${at.text(row, 'process').text}`),
+        },
+      ],
+    },
+    {
+      in: 'scalar',
+      name: 'overhead',
+      symbol: 'k',
+      kind: 'ratio',
+      unit: '1',
+      meaning: 'factor for overhead and profit',
+      range: [1, 2],
+      bounds: { atLeast: 1 },
+      where: 'rate book, factor for overhead and profit',
+      find: (at) => at.rate('factor/overhead', 'overhead'),
+    },
+    {
+      in: 'scalar',
+      name: 'total',
+      symbol: 'M',
+      kind: 'mass',
+      unit: 'kg',
+      meaning: 'mass of all parts of the subject',
+      range: [0.001, 8000],
+      bounds: { above: 0 },
+      where: 'mass of the parts',
+      find: (at) => at.ask('mass-roll-up', at.subject, 'mass'),
+    },
+  ],
+  body: {
+    body: 'tally',
+    table: 'parts',
+    groupBy: 'assembly',
+    terms: [
+      {
+        name: 'material',
+        symbol: 'C₁',
+        kind: 'money',
+        shown: 'Σ m y p',
+        needs: ['mass', 'gross', 'price'],
+        each: (m, y, p) => m * y * p,
+      },
+      {
+        name: 'conversion',
+        symbol: 'C₂',
+        kind: 'money',
+        shown: 'Σ m c',
+        needs: ['mass', 'conversion'],
+        each: (m, c) => m * c,
+      },
+      {
+        name: 'assumed',
+        symbol: 'A',
+        kind: 'money',
+        shown: 'Σ m (y p aₘ + c aₚ)',
+        needs: ['mass', 'gross', 'price', 'conversion', 'materialAssumed', 'conversionAssumed'],
+        each: (m, y, p, c, am, ap) => m * (y * p * am + c * ap),
+      },
+      {
+        name: 'mass',
+        symbol: 'Mc',
+        kind: 'mass',
+        shown: 'Σ m, costed',
+        needs: ['mass'],
+        each: (m) => m,
+      },
+    ],
+    outputs: [
+      {
+        name: 'cost',
+        symbol: 'C',
+        kind: 'money',
+        unit: '{u}',
+        meaning: 'cost of the parts that are costed',
+        shown: 'C = k (C₁ + C₂)',
+        of: (mat, conv, _a, _m, k) => k * (mat + conv),
+      },
+      {
+        name: 'material',
+        symbol: 'C₁',
+        kind: 'money',
+        unit: '{u}',
+        meaning: 'material, gross, before overhead',
+        shown: 'C₁ = Σ m y p',
+        of: (mat) => mat,
+      },
+      {
+        name: 'conversion',
+        symbol: 'C₂',
+        kind: 'money',
+        unit: '{u}',
+        meaning: 'conversion, before overhead',
+        shown: 'C₂ = Σ m c',
+        of: (_mat, conv) => conv,
+      },
+      {
+        name: 'assumedShare',
+        symbol: 'A/C',
+        kind: 'ratio',
+        unit: '%',
+        meaning: 'share of the cost that rests on assumed rates',
+        shown: 'A / (C₁ + C₂)',
+        of: (mat, conv, assumed) => assumed / (mat + conv),
+      },
+      {
+        name: 'costedShare',
+        symbol: 'Mc/M',
+        kind: 'ratio',
+        unit: '%',
+        meaning: 'share of the mass that is costed',
+        shown: 'Mc / M',
+        of: (_mat, _conv, _a, mass, _k, total) => mass / total,
+      },
+    ],
+  },
+  valid: (x) =>
+    (x.tables.notCosted ?? []).map((row) => ({
+      code: 'not-costed',
+      level: 'gap',
+      place: { subject: String(row.subject) },
+      value: String(row.why),
+      what: 'not costed: the rate book has no price for this material and process; it is not counted as zero',
+      next: 'Add a rate to a new version of the rate book, or take a quotation.',
+    })),
+  modelError: { cost: { relative: 0.15, sharedFraction: 0.5 } },
+  sources: [
+    {
+      title:
+        'Material and conversion by mass with overhead as a factor: first estimate of should-cost',
+      status: 'common practice, no source',
+    },
+    {
+      title: 'Esawi and Ashby (2003), resource cost model: material term m Cm / (1 − f)',
+      status: 'from memory',
+    },
+  ],
+  assumptions: [
+    'Conversion is taken in proportion to mass within a process; features, tolerances and tooling are not seen by it.',
+    'Method error of 15 %, half of its variance common to all designs: judgement.',
+    'Rates of the book hold for its volume and years. Bought-in parts and assemblies have no model here.',
+    'The spread of a flag is none: the assumed share moves with prices only.',
+  ],
+  cautions: [],
+  checks: [
+    {
+      what: 'material term of the resource cost model, 1.2 kg at 2.50 with 10 % scrap: 3.3333',
+      source: 'after Esawi and Ashby (2003), own inputs',
+      status: 'own inputs, published formula',
+      test: 'test/published/resource-cost.test.ts',
+    },
+  ],
+  example: {
+    parts: [
+      {
+        mass: '6.90 ± 0.01 kg',
+        price: '1.05 / 1.3 / 1.65 {u}/kg',
+        gross: '1.35 / 1.55 / 1.8',
+        conversion: '0.5 / 0.8 / 1.25 {u}/kg',
+        materialAssumed: '1',
+        conversionAssumed: '1',
+        assembly: '10',
+      },
+      {
+        mass: '4.85 ± 0.01 kg',
+        price: '4.0 / 4.7 / 5.6 {u}/kg',
+        gross: '1.08 / 1.14 / 1.22',
+        conversion: '0.7 / 1.1 / 1.6 {u}/kg',
+        materialAssumed: '0',
+        conversionAssumed: '1',
+        assembly: '40',
+      },
+    ],
+    notCosted: [{ why: 'assembly / assembly' }],
+    overhead: '1.14 / 1.18 / 1.24',
+    total: '20 ± 0.1 kg',
+  },
+});

@@ -1,0 +1,27 @@
+import { formUncertainty } from '../quantity/index.ts';
+import type { Variable } from './method.ts';
+import type { Propagated } from './propagate.ts';
+
+/** Relative spread of an input's share above which a curved formula is doubted, and of curvature to u. */
+const WIDE = 0.1;
+/** Share of variance from which one input that is not normal sets the shape of the whole. */
+const DOMINANT = 0.5;
+
+/** Reasons why the linear spread may mislead; empty when there is none. */
+export function linearDoubts(p: Propagated, variables: ReadonlyMap<string, Variable>): string[] {
+  const u = formUncertainty(p.form);
+  if (u === 0)
+    return p.curvature !== 0
+      ? ['the result does not move with its inputs to first order, only to second']
+      : [];
+  const doubts: string[] = [];
+  if (Math.abs(p.curvature) > WIDE * u)
+    doubts.push('second-order terms shift the mean by more than a tenth of the spread');
+  if (p.form.x !== 0 && u > WIDE * Math.abs(p.form.x) && p.curvature !== 0)
+    doubts.push('the spread is more than a tenth of the value and the formula is curved');
+  const dominant = [...p.form.by].find(([, c]) => c * c > DOMINANT * u * u);
+  const spread = dominant && variables.get(dominant[0])?.spread.s;
+  if (spread === 'rectangular' || spread === 'arcsine' || spread === 'triangular')
+    doubts.push(`one ${spread} input makes up most of the spread: an interval of 2 u is not 95 %`);
+  return doubts;
+}

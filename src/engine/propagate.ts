@@ -1,0 +1,133 @@
+import {
+  covariance,
+  FormBuilder,
+  formUncertainty,
+  type LinearForm,
+  partials,
+  type VariableId,
+} from '../quantity/index.ts';
+import type { Variable } from './method.ts';
+
+/** A number with its linear form and what shifts its mean off the value at nominal inputs. */
+export interface Propagated {
+  readonly form: LinearForm;
+  /** Second-order terms alone (JCGM 100:2008, 5.1.2 note), without the lean of skewed inputs. */
+  readonly curvature: number;
+  /** Which arguments it depends on. */
+  readonly depends: readonly boolean[];
+}
+
+type Formula = (...x: number[]) => number;
+
+/**
+ * First-order propagation through a formula of a few arguments, which may share variables
+ * (JCGM 100:2008, 5.2), with its second-order mean term ½ Σ f″ᵢⱼ cov(i, j).
+ */
+export function throughFormula(f: Formula, args: readonly LinearForm[]): Propagated {
+  const xs = args.map((a) => a.x);
+  const us = args.map(formUncertainty);
+  const { first, second } = partials(f, xs, us);
+  const out = new FormBuilder();
+  out.x = f(...xs);
+  let curvature = 0;
+  for (const [i, a] of args.entries()) {
+    const slope = first[i] ?? 0;
+    if (slope !== 0) for (const [id, c] of a.by) out.contribute(id, slope * c);
+    curvature += 0.5 * (second[i] ?? 0) * (us[i] ?? 0) ** 2;
+  }
+  curvature += crossTerms(f, xs, us, args);
+  return { form: out.done(), curvature, depends: args.map((_, i) => first[i] !== 0) };
+}
+
+/** Σ over i < j of f″ᵢⱼ cov(i, j): only where two arguments share variables. */
+function crossTerms(
+  f: Formula,
+  xs: readonly number[],
+  us: readonly number[],
+  args: readonly LinearForm[],
+): number {
+  let sum = 0;
+  for (let i = 0; i < args.length; i++)
+    for (let j = i + 1; j < args.length; j++) {
+      const shared = covariance(args[i] as LinearForm, args[j] as LinearForm);
+      if (shared !== 0) sum += mixedDifference(f, xs, us, i, j) * shared;
+    }
+  return sum;
+}
+
+/** ∂²f/∂xᵢ∂xⱼ by four corners a tenth of a standard uncertainty away. */
+function mixedDifference(
+  f: Formula,
+  xs: readonly number[],
+  us: readonly number[],
+  i: number,
+  j: number,
+): number {
+  const [hi, hj] = [0.1 * (us[i] ?? 0), 0.1 * (us[j] ?? 0)];
+  const at = (si: number, sj: number) =>
+    f(...xs.map((x, k) => x + (k === i ? si * hi : 0) + (k === j ? sj * hj : 0)));
+  const corner = at(1, 1) - at(1, -1) - at(-1, 1) + at(-1, -1);
+  return corner / (4 * hi * hj);
+}
+
+/** One number that a structured body reads, and how to put a shifted one in its place. */
+export interface Shiftable {
+  readonly form: LinearForm;
+}
+
+/**
+ * First-order propagation through a structured body: every variable in turn shifts all the
+ * numbers that share it, and the outputs are differenced (JCGM 100:2008, 5.1.3 note 2), with
+ * steps of 1/8 and 1/16 of a standard uncertainty and Richardson's extrapolation.
+ * `evaluate` takes the shift of each cell and returns the outputs in a fixed order.
+ */
+export function throughSolve(
+  evaluate: (shift: Float64Array) => readonly number[],
+  cells: readonly Shiftable[],
+): Propagated[] {
+  const zero = new Float64Array(cells.length);
+  const nominal = evaluate(zero);
+  const outs = nominal.map((x) => {
+    const form = new FormBuilder();
+    form.x = x;
+    return { form, curvature: 0 };
+  });
+  for (const [id, shifts] of byVariable(cells)) {
+    const at = (t: number) => evaluate(shifted(zero, shifts, t));
+    const [p8, m8, p16, m16] = [at(1 / 8), at(-1 / 8), at(1 / 16), at(-1 / 16)];
+    for (const [k, out] of outs.entries()) {
+      const coarse = ((p8[k] ?? 0) - (m8[k] ?? 0)) * 4;
+      const fine = ((p16[k] ?? 0) - (m16[k] ?? 0)) * 8;
+      const slope = (4 * fine - coarse) / 3;
+      if (slope !== 0) out.form.contribute(id, slope);
+      out.curvature += 0.5 * 64 * ((p8[k] ?? 0) - 2 * (nominal[k] ?? 0) + (m8[k] ?? 0));
+    }
+  }
+  return outs.map((o) => ({ form: o.form.done(), curvature: o.curvature, depends: [] }));
+}
+
+type Shift = readonly [cell: number, c: number];
+
+function byVariable(cells: readonly Shiftable[]): Map<VariableId, Shift[]> {
+  const found = new Map<VariableId, Shift[]>();
+  for (const [i, cell] of cells.entries())
+    for (const [id, c] of cell.form.by) {
+      const list = found.get(id);
+      if (list) list.push([i, c]);
+      else found.set(id, [[i, c]]);
+    }
+  return found;
+}
+
+function shifted(zero: Float64Array, shifts: readonly Shift[], t: number): Float64Array {
+  const out = zero.slice();
+  for (const [i, c] of shifts) out[i] = t * c;
+  return out;
+}
+
+/** Mean less nominal that skewed inputs bring: Σ cᵢ (mean − mode)/u. */
+export function leanOf(form: LinearForm, variables: ReadonlyMap<VariableId, Variable>): number {
+  let sum = 0;
+  for (const [id, c] of form.by) sum += c * (variables.get(id)?.shift ?? 0);
+  return sum;
+}

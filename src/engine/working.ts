@@ -1,0 +1,69 @@
+import { formUncertainty, kindDef } from '../quantity/index.ts';
+import { placeText } from '../study/index.ts';
+import type { BoundInputs, Found, Out, Question, ScalarInput, StepRow } from './method.ts';
+import type { BodyResult } from './run-body.ts';
+
+/** The working of an answer: inputs, sums, intermediate results and outputs, in the order of use. */
+export function workingOf(
+  question: Question,
+  bound: BoundInputs,
+  result: BodyResult,
+  outs: Readonly<Record<string, Out>>,
+): StepRow[] {
+  return [
+    ...question.inputs.flatMap((i) =>
+      i.in === 'scalar' ? scalarStep(i, bound.scalars[i.name]) : [],
+    ),
+    ...sumSteps(question, result),
+    ...result.outs.flatMap(({ spec }) => outStep(question, spec.name, outs)),
+  ];
+}
+
+function scalarStep(input: ScalarInput, found: Found | undefined): StepRow[] {
+  if (found === undefined || 'missing' in found) return [];
+  return [
+    {
+      symbol: input.symbol,
+      meaning: input.meaning,
+      shown: found.from?.from.map((f) => f.reading.asWritten).join('; ') || placeText(found.place),
+      kind: input.kind,
+      unit: input.unit,
+      x: found.form.x,
+      u: found.unknownSpread ? 'incomplete' : formUncertainty(found.form),
+      how: found.how,
+      place: found.place,
+    },
+  ];
+}
+
+function sumSteps(question: Question, result: BodyResult): StepRow[] {
+  const { body } = question;
+  if (body.body !== 'tally') return [];
+  return body.terms.flatMap((term, i) => {
+    const sum = result.sums?.[i]?.result;
+    if (!sum) return [];
+    const u =
+      sum.missing.length + sum.unknownSpread.length > 0
+        ? ('incomplete' as const)
+        : formUncertainty(sum.form);
+    return [
+      {
+        symbol: term.symbol,
+        meaning: `sum over ${sum.rows} rows`,
+        shown: term.shown,
+        kind: term.kind,
+        unit: kindDef(term.kind).show[0],
+        x: sum.form.x,
+        u,
+      },
+    ];
+  });
+}
+
+function outStep(question: Question, name: string, outs: Readonly<Record<string, Out>>): StepRow[] {
+  const spec = question.body.outputs.find((o) => o.name === name);
+  const out = outs[name];
+  if (!spec || !out) return [];
+  const { symbol, meaning, kind, unit, x, u } = out;
+  return [{ symbol, meaning, shown: spec.shown, kind, unit, x, u, how: 'calculated' }];
+}
