@@ -11,6 +11,7 @@ export * from './format.ts';
 export * from './kinds.ts';
 export * from './linear-form.ts';
 export * from './parse-quantity.ts';
+export * from './parse-unit.ts';
 export type { DecimalSign } from './read-number.ts';
 export * from './spread.ts';
 export * from './statistics.ts';

@@ -1,5 +1,6 @@
 import type { Kind } from './kinds.ts';
-import { fitsKind, parseUnit } from './units.ts';
+import { parseUnit } from './parse-unit.ts';
+import { fitsKind } from './units.ts';
 
 /** What people write, by UCUM code; keys in small letters are also found in capitals. */
 const WRITTEN: Readonly<Record<string, string>> = {
