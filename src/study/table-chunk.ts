@@ -69,7 +69,9 @@ function readSpread(
 ): SpreadRead {
   const text = use.uColumn === undefined ? '' : (row[use.uColumn] ?? '').trim();
   if (text === '' || use.uColumn === undefined)
-    return { spread: value.spread.s === 'unknown' ? (use.spreadIfNone ?? value.spread) : value.spread };
+    return {
+      spread: value.spread.s === 'unknown' ? (use.spreadIfNone ?? value.spread) : value.spread,
+    };
   // A temperature's spread is a difference, whatever scale the temperature is on.
   const differenceKind = kind === 'tempAbs' ? 'tempDiff' : kind;
   const unit = use.uUnit ?? use.unit ?? '1';

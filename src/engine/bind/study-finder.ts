@@ -97,7 +97,7 @@ export class StudyFinder implements Finder {
     if (!this.#book) return this.missing(group, 'no rate book of this version in the study');
     const low = words.toLowerCase();
     const best = this.#book.cells
-      .filter((c) => c.id.startsWith(`${group}/`))
+      .filter((c) => inGroup(c.id, group))
       .flatMap((cell) =>
         cell.match.filter((m) => low.includes(m)).map((m) => ({ cell, length: m.length })),
       )
@@ -137,6 +137,10 @@ export class StudyFinder implements Finder {
     return node ? `${node.label} ${node.name}`.trim() : subject;
   }
 }
+
+/** `factor/yield` holds itself, `factor/yield stamping` and `factor/yield/stamping`. */
+const inGroup = (id: string, group: string): boolean =>
+  id === group || id.startsWith(`${group}/`) || id.startsWith(`${group} `);
 
 interface Match {
   readonly cell: RateBook['cells'][number] | undefined;

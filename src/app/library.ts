@@ -1,0 +1,139 @@
+import { randomUUID } from 'node:crypto';
+import { readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Store, StudyHead } from '../store/index.ts';
+import {
+  type Author,
+  type Change,
+  type Entry,
+  extend,
+  fold,
+  type Id,
+  makeChange,
+  RefusalError,
+  type StudyView,
+  ulid,
+} from '../study/index.ts';
+
+/** How many changes are read from the store at a time. */
+const PAGE = 500;
+/** Tries to find a free count when another process uses the same device name. */
+const TRIES = 5;
+
+interface Held {
+  view: StudyView;
+  cursor: number;
+}
+
+/** A library of studies, open: views kept up to date, changes recorded. */
+export class Library {
+  readonly #held = new Map<Id, Held>();
+
+  constructor(
+    readonly store: Store,
+    readonly dir: string,
+    readonly device: Id,
+  ) {}
+
+  studies(): Promise<readonly StudyHead[]> {
+    return this.store.studies();
+  }
+
+  /**
+   * A study by its id, or by its title or vehicle where that names one only.
+   * @throws RefusalError `not-found` or `conflict`, listing what there is.
+   */
+  async findStudy(wanted: string): Promise<StudyHead> {
+    const all = await this.studies();
+    const exact = all.find((s) => s.study === wanted);
+    if (exact) return exact;
+    const named = all.filter((s) => s.title === wanted || s.vehicle === wanted);
+    const [only, second] = named;
+    if (only && !second) return only;
+    throw new RefusalError({
+      code: second ? 'conflict' : 'not-found',
+      place: { study: wanted },
+      value: wanted,
+      why: second ? 'several studies go by this name' : 'there is no study of this name',
+      next: second
+        ? `Name one by its id: ${named.map((s) => s.study).join(', ')}.`
+        : `There are: ${all.map((s) => s.title).join('; ') || 'none yet; import one'}.`,
+    });
+  }
+
+  /** The study as it stands, with what other processes have written meanwhile. */
+  async view(study: Id): Promise<StudyView> {
+    const held = this.#held.get(study) ?? { view: fold(study, []), cursor: 0 };
+    for (;;) {
+      const { changes, next } = await this.store.since(study, held.cursor, PAGE);
+      if (changes.length === 0) break;
+      held.view = extend(
+        held.view,
+        changes.map((c) => c.change),
+      );
+      held.cursor = next;
+      this.#held.set(study, held);
+    }
+    return held.view;
+  }
+
+  /** A fresh study id. */
+  newStudy(): Id {
+    return ulid(Date.now(), Math.random);
+  }
+
+  /** Records one gesture; the change is on disk when this returns. */
+  async record(
+    study: Id,
+    by: string,
+    words: string,
+    entries: readonly Entry[],
+    undoes?: Id,
+  ): Promise<Change> {
+    for (let attempt = 1; ; attempt++) {
+      const author = await this.author(study, by);
+      const change = makeChange(author, {
+        words,
+        entries,
+        ...(undoes === undefined ? {} : { undoes }),
+      });
+      try {
+        await this.store.append(study, [change], by);
+        return change;
+      } catch (error) {
+        if (attempt >= TRIES || !isConflict(error)) throw error;
+      }
+    }
+  }
+
+  /** What the next change of this device carries of the study's history. */
+  async author(study: Id, by: string): Promise<Author> {
+    return {
+      study,
+      by,
+      device: this.device,
+      view: await this.view(study),
+      nowMs: Date.now(),
+      random: Math.random,
+    };
+  }
+
+  close(): Promise<void> {
+    return this.store.close();
+  }
+}
+
+const isConflict = (error: unknown): boolean =>
+  error instanceof RefusalError && error.refusals[0].code === 'conflict';
+
+/** The name by which this library's changes are told from those of other devices; made at the first opening. */
+export async function deviceOf(dir: string): Promise<Id> {
+  const file = join(dir, 'device.json');
+  try {
+    return (JSON.parse(await readFile(file, 'utf8')) as { device: string }).device;
+  } catch {
+    const device = `desk-${randomUUID().slice(0, 8)}`;
+    await writeFile(file, `${JSON.stringify({ device })}\n`, { flag: 'wx' }).catch(() => undefined);
+    return (JSON.parse(await readFile(file, 'utf8')) as { device: string }).device;
+  }
+}
