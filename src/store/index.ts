@@ -5,4 +5,6 @@
  * can be rebuilt, and content-addressed blobs.
  * Depends on study and quantity. Stays away from calculation, HTTP and wording.
  */
+export * from './memory-store.ts';
 export * from './port.ts';
+export * from './sqlite/sqlite-store.ts';

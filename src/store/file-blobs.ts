@@ -1,0 +1,101 @@
+import { createHash, randomUUID } from 'node:crypto';
+import { constants, createReadStream } from 'node:fs';
+import { access, type FileHandle, mkdir, open, rename, rm } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import type { Sha256 } from '../study/index.ts';
+import { asFileRefusal, syncFolder } from './files.ts';
+import type { Blobs } from './port.ts';
+import { refusal } from './refuse.ts';
+
+/** Content-addressed bytes in a folder: `<first two digits of the hash>/<hash>`. */
+export class FileBlobs implements Blobs {
+  readonly #folder: string;
+
+  constructor(folder: string) {
+    this.#folder = folder;
+  }
+
+  /**
+   * On disk under its hash when it returns: hashed while written to a temporary file, fsynced,
+   * renamed, folder fsynced. Nothing is left when it fails.
+   * @throws RefusalError `disk-full`, `read-only`.
+   */
+  async putBlob(chunks: AsyncIterable<Uint8Array> | Iterable<Uint8Array>): Promise<Sha256> {
+    const temporary = join(this.#folder, `incoming-${randomUUID()}`);
+    try {
+      const hash = await writeHashed(temporary, chunks);
+      await this.#settle(temporary, hash);
+      return hash;
+    } catch (error) {
+      await rm(temporary, { force: true });
+      throw asFileRefusal(error, this.#folder);
+    }
+  }
+
+  async *getBlob(hash: Sha256): AsyncIterable<Uint8Array> {
+    if (!(await this.hasBlob(hash))) throw blobNotFound(this.#folder, hash);
+    yield* createReadStream(this.#path(hash));
+  }
+
+  /** @throws RefusalError `bad-call` for what is no SHA-256 in lower-case hex. */
+  async hasBlob(hash: Sha256): Promise<boolean> {
+    mustBeHash(hash);
+    return access(this.#path(hash), constants.R_OK).then(
+      () => true,
+      () => false,
+    );
+  }
+
+  /** The same bytes may come twice; the rename then puts like in the place of like. */
+  async #settle(temporary: string, hash: Sha256): Promise<void> {
+    const path = this.#path(hash);
+    const fresh = await mkdir(dirname(path), { recursive: true });
+    await rename(temporary, path);
+    await syncFolder(dirname(path));
+    if (fresh !== undefined) await syncFolder(this.#folder);
+  }
+
+  #path(hash: Sha256): string {
+    return join(this.#folder, hash.slice(0, 2), hash);
+  }
+}
+
+async function writeHashed(
+  path: string,
+  chunks: AsyncIterable<Uint8Array> | Iterable<Uint8Array>,
+): Promise<Sha256> {
+  const hash = createHash('sha256');
+  const file = await open(path, 'wx');
+  try {
+    for await (const chunk of chunks) {
+      hash.update(chunk);
+      await writeAll(file, chunk);
+    }
+    await file.sync();
+  } finally {
+    await file.close();
+  }
+  return hash.digest('hex');
+}
+
+/** A single write may take less than all of it. */
+async function writeAll(file: FileHandle, bytes: Uint8Array): Promise<void> {
+  for (let done = 0; done < bytes.length; )
+    done += (await file.write(bytes, done, bytes.length - done)).bytesWritten;
+}
+
+export const blobNotFound = (where: string, hash: Sha256) =>
+  refusal(
+    'not-found',
+    { file: where },
+    'no blob of this hash is in the library',
+    'Bring in the study bundle or the device that holds it.',
+    hash,
+  );
+
+/** @throws RefusalError `bad-call`. */
+export function mustBeHash(hash: string): void {
+  if (/^[0-9a-f]{64}$/.test(hash)) return;
+  const why = 'a blob is named by 64 lower-case hex digits, its SHA-256';
+  throw refusal('bad-call', {}, why, 'Take the name from the study.', hash);
+}

@@ -1,0 +1,60 @@
+import { mkdir, open } from 'node:fs/promises';
+import { dirname } from 'node:path';
+import type { RefusalError } from '../study/index.ts';
+import { refusal } from './refuse.ts';
+
+/** Makes what a rename or a new file changed in a folder last. */
+export async function syncFolder(folder: string): Promise<void> {
+  const handle = await open(folder, 'r');
+  try {
+    await handle.sync();
+  } finally {
+    await handle.close();
+  }
+}
+
+/**
+ * Makes a folder, with those above it, so that it is there after a power cut.
+ * @throws RefusalError `read-only`, `disk-full`, `bad-call` when a file stands in its place.
+ */
+export async function makeFolder(folder: string): Promise<void> {
+  try {
+    const first = await mkdir(folder, { recursive: true });
+    if (first === undefined) return;
+    for (let at = folder; at.length >= first.length; at = dirname(at))
+      await syncFolder(dirname(at));
+  } catch (error) {
+    throw asFileRefusal(error, folder);
+  }
+}
+
+/** What a caller can do something about becomes a refusal with the path; the rest stays as it is. */
+export function asFileRefusal(error: unknown, path: string): unknown {
+  const code = error instanceof Error && 'code' in error ? error.code : undefined;
+  if (code === 'ENOSPC' || code === 'EDQUOT') return diskFull(path);
+  if (code === 'EACCES' || code === 'EPERM' || code === 'EROFS') return readOnly(path);
+  if (code === 'ENOTDIR' || code === 'EEXIST')
+    return refusal(
+      'bad-call',
+      { file: path },
+      'a file stands where a folder is needed',
+      'Name another folder for the library.',
+    );
+  return error;
+}
+
+export const diskFull = (path: string): RefusalError =>
+  refusal(
+    'disk-full',
+    { file: path },
+    'the disk is full',
+    'Nothing of this call was stored. Make room on that disk, then try again.',
+  );
+
+export const readOnly = (path: string): RefusalError =>
+  refusal(
+    'read-only',
+    { file: path },
+    'the library can not be written',
+    'Nothing of this call was stored. Allow this user to write the folder and all files in it, or open a library elsewhere.',
+  );

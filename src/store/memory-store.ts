@@ -1,0 +1,176 @@
+import { createHash } from 'node:crypto';
+import type { Change, Sha256 } from '../study/index.ts';
+import { idConflict, seqConflict } from './conflict.ts';
+import { blobNotFound, mustBeHash } from './file-blobs.ts';
+import { foldedHead, foldedParts } from './folded.ts';
+import { matches } from './part-row.ts';
+import type { Ack, Arrived, PartQuery, PartRow, Stage, Store, StudyHead } from './port.ts';
+import { refusal } from './refuse.ts';
+import { type StoredText, storedText } from './stored-text.ts';
+import { type EndTurn, WriteTurn } from './write-turn.ts';
+
+const WHERE = 'the library in memory';
+
+interface HeldStudy {
+  readonly arrived: Arrived[];
+  readonly bySeq: Map<string, string>;
+}
+
+/** A library that ends with the process: for tests and for looking at a study without keeping it. */
+export class MemoryStore implements Store {
+  readonly #studies = new Map<string, HeldStudy>();
+  readonly #bodies = new Map<string, string>();
+  readonly #blobs = new Map<Sha256, Uint8Array>();
+  readonly #turn: WriteTurn;
+  #version = 0;
+
+  constructor(waitMs: number) {
+    this.#turn = new WriteTurn(WHERE, waitMs);
+  }
+
+  async append(study: string, batch: readonly Change[], author: string): Promise<Ack> {
+    return this.#turn.during(async () => this.#appendNow(study, batch, author));
+  }
+
+  async stage(study: string, author: string): Promise<Stage> {
+    const end = await this.#turn.take();
+    return new MemoryStage(end, (all) => this.#appendNow(study, all, author));
+  }
+
+  async since(
+    study: string,
+    cursor: number,
+    limit: number,
+  ): Promise<{ readonly changes: readonly Arrived[]; readonly next: number }> {
+    const held = this.#studies.get(study)?.arrived ?? [];
+    const changes = held.slice(cursor, cursor + limit);
+    return { changes, next: changes.at(-1)?.at ?? cursor };
+  }
+
+  async studies(): Promise<readonly StudyHead[]> {
+    return [...this.#studies]
+      .map(([study, held]) => foldedHead(study, changesOf(held)))
+      .sort(byStudy);
+  }
+
+  async lastSeq(study: string, device: string): Promise<number> {
+    const held = this.#studies.get(study)?.arrived ?? [];
+    return held.reduce(
+      (last, { change }) => (change.device === device ? Math.max(last, change.seq) : last),
+      0,
+    );
+  }
+
+  async find(query: PartQuery): Promise<readonly PartRow[]> {
+    const rows = [...this.#studies].flatMap(([study, held]) => foldedParts(study, changesOf(held)));
+    return rows.filter((row) => matches(row, query)).slice(0, query.limit);
+  }
+
+  /** There is nothing to drop: rows are made from the changes each time. */
+  async rebuild(): Promise<void> {}
+
+  async version(): Promise<number> {
+    return this.#version;
+  }
+
+  async backup(toFile: string): Promise<void> {
+    throw refusal(
+      'bad-call',
+      { file: toFile },
+      'a library in memory can not be copied to a file',
+      'Open a library in a folder.',
+    );
+  }
+
+  async close(): Promise<void> {}
+
+  async putBlob(chunks: AsyncIterable<Uint8Array> | Iterable<Uint8Array>): Promise<Sha256> {
+    const pieces: Uint8Array[] = [];
+    for await (const piece of chunks) pieces.push(Uint8Array.from(piece));
+    const bytes = Buffer.concat(pieces);
+    const hash = createHash('sha256').update(bytes).digest('hex');
+    this.#blobs.set(hash, bytes);
+    return hash;
+  }
+
+  async *getBlob(hash: Sha256): AsyncIterable<Uint8Array> {
+    mustBeHash(hash);
+    const bytes = this.#blobs.get(hash);
+    if (!bytes) throw blobNotFound(WHERE, hash);
+    yield bytes;
+  }
+
+  async hasBlob(hash: Sha256): Promise<boolean> {
+    mustBeHash(hash);
+    return this.#blobs.has(hash);
+  }
+
+  /** All is checked against what is held and against the batch itself before anything is kept. */
+  #appendNow(study: string, batch: readonly Change[], author: string): Ack {
+    const held: HeldStudy = this.#studies.get(study) ?? { arrived: [], bySeq: new Map() };
+    const fresh = this.#fresh(study, held, batch);
+    const received = new Date().toISOString();
+    for (const { change, body } of fresh) {
+      const kept: Change = JSON.parse(body);
+      held.arrived.push({ at: held.arrived.length + 1, author, received, change: kept });
+      held.bySeq.set(seqKey(change), change.id);
+      this.#bodies.set(change.id, body);
+    }
+    if (fresh.length > 0) this.#studies.set(study, held);
+    this.#version += fresh.length > 0 ? 1 : 0;
+    return { cursor: held.arrived.length, added: fresh.length };
+  }
+
+  #fresh(study: string, held: HeldStudy, batch: readonly Change[]): StoredText[] {
+    const fresh = new Map<string, StoredText>();
+    const seqs = new Map<string, string>();
+    for (const change of batch) {
+      const text = storedText(study, change);
+      const body = this.#bodies.get(change.id) ?? fresh.get(change.id)?.body;
+      if (body !== undefined && body !== text.body) throw idConflict(study, change);
+      if (body !== undefined) continue;
+      if (held.bySeq.has(seqKey(change)) || seqs.has(seqKey(change)))
+        throw seqConflict(study, change);
+      fresh.set(change.id, text);
+      seqs.set(seqKey(change), change.id);
+    }
+    return [...fresh.values()];
+  }
+}
+
+/** Keeps the batches aside; they are checked and kept at the commit, in one go. */
+class MemoryStage implements Stage {
+  readonly #all: Change[] = [];
+  readonly #end: EndTurn;
+  readonly #keep: (all: readonly Change[]) => Ack;
+
+  constructor(end: EndTurn, keep: (all: readonly Change[]) => Ack) {
+    this.#end = end;
+    this.#keep = keep;
+  }
+
+  async add(batch: readonly Change[]): Promise<void> {
+    this.#all.push(...batch);
+  }
+
+  async commit(): Promise<Ack> {
+    try {
+      return this.#keep(this.#all);
+    } finally {
+      this.#end();
+    }
+  }
+
+  async drop(): Promise<void> {
+    this.#end();
+  }
+}
+
+export const openMemoryStore = (options: { readonly waitMs?: number } = {}): Store =>
+  new MemoryStore(options.waitMs ?? 5000);
+
+const seqKey = (change: Change): string => `${change.seq} ${change.device}`;
+
+const byStudy = (a: StudyHead, b: StudyHead): number => (a.study < b.study ? -1 : 1);
+
+const changesOf = (held: HeldStudy): Change[] => held.arrived.map((a) => a.change);

@@ -1,0 +1,34 @@
+import type { Kysely } from 'kysely';
+import { refusal } from '../../refuse.ts';
+import type { Tables } from '../tables.ts';
+import { changes } from './0001-changes.ts';
+
+/** Forward only, in order; the number of those that have run is the schema's version. */
+const MIGRATIONS: readonly ((db: Kysely<Tables>) => Promise<void>)[] = [changes];
+
+/**
+ * Brings a library's schema to this program's, inside the transaction that is open on `db`.
+ * @throws RefusalError `bad-call` when the library is newer than the program.
+ */
+export async function migrate(db: Kysely<Tables>, where: string): Promise<void> {
+  await db.schema
+    .createTable('schema')
+    .ifNotExists()
+    .addColumn('version', 'integer', (c) => c.notNull())
+    .execute();
+  const row = await db.selectFrom('schema').select('version').executeTakeFirst();
+  const held = row?.version ?? 0;
+  if (held > MIGRATIONS.length) throw newerLibrary(where, held);
+  if (held === MIGRATIONS.length) return;
+  for (const step of MIGRATIONS.slice(held)) await step(db);
+  if (row) await db.updateTable('schema').set({ version: MIGRATIONS.length }).execute();
+  else await db.insertInto('schema').values({ version: MIGRATIONS.length }).execute();
+}
+
+const newerLibrary = (where: string, held: number) =>
+  refusal(
+    'bad-call',
+    { file: where },
+    `the library was written by a newer version of this program: its schema is ${held}, this program knows ${MIGRATIONS.length}`,
+    'Nothing was changed. Open it with the newer version, or open another library.',
+  );
