@@ -6,6 +6,8 @@ import type { Propagated } from './propagate.ts';
 const WIDE = 0.1;
 /** Share of variance from which one input that is not normal sets the shape of the whole. */
 const DOMINANT = 0.5;
+/** Curvature below this share of u is rounding in the differences, not a curved formula. */
+const NOISE = 1e-4;
 
 /** Reasons why the linear spread may mislead; empty when there is none. */
 export function linearDoubts(p: Propagated, variables: ReadonlyMap<string, Variable>): string[] {
@@ -17,7 +19,7 @@ export function linearDoubts(p: Propagated, variables: ReadonlyMap<string, Varia
   const doubts: string[] = [];
   if (Math.abs(p.curvature) > WIDE * u)
     doubts.push('second-order terms shift the mean by more than a tenth of the spread');
-  if (p.form.x !== 0 && u > WIDE * Math.abs(p.form.x) && p.curvature !== 0)
+  if (p.form.x !== 0 && u > WIDE * Math.abs(p.form.x) && Math.abs(p.curvature) > NOISE * u)
     doubts.push('the spread is more than a tenth of the value and the formula is curved');
   const dominant = [...p.form.by].find(([, c]) => c * c > DOMINANT * u * u);
   const spread = dominant && variables.get(dominant[0])?.spread.s;
