@@ -3,11 +3,12 @@ import type { Change, Sha256 } from '../study/index.ts';
 import { idConflict, seqConflict } from './conflict.ts';
 import { blobNotFound, mustBeHash } from './file-blobs.ts';
 import { foldedHead, foldedParts } from './folded.ts';
+import { HeldStage } from './held-stage.ts';
 import { matches } from './part-row.ts';
 import type { Ack, Arrived, PartQuery, PartRow, Stage, Store, StudyHead } from './port.ts';
 import { refusal } from './refuse.ts';
 import { type StoredText, storedText } from './stored-text.ts';
-import { type EndTurn, WriteTurn } from './write-turn.ts';
+import { WriteTurn } from './write-turn.ts';
 
 const WHERE = 'the library in memory';
 
@@ -33,8 +34,14 @@ export class MemoryStore implements Store {
   }
 
   async stage(study: string, author: string): Promise<Stage> {
-    const end = await this.#turn.take();
-    return new MemoryStage(end, (all) => this.#appendNow(study, all, author));
+    return this.#turn.hold(async (endTurn) => {
+      const all: Change[] = [];
+      return new HeldStage(endTurn, {
+        add: async (batch) => void all.push(...batch),
+        commit: async () => this.#appendNow(study, all, author),
+        rollBack: async () => {},
+      });
+    });
   }
 
   async since(
@@ -135,34 +142,6 @@ export class MemoryStore implements Store {
       seqs.set(seqKey(change), change.id);
     }
     return [...fresh.values()];
-  }
-}
-
-/** Keeps the batches aside; they are checked and kept at the commit, in one go. */
-class MemoryStage implements Stage {
-  readonly #all: Change[] = [];
-  readonly #end: EndTurn;
-  readonly #keep: (all: readonly Change[]) => Ack;
-
-  constructor(end: EndTurn, keep: (all: readonly Change[]) => Ack) {
-    this.#end = end;
-    this.#keep = keep;
-  }
-
-  async add(batch: readonly Change[]): Promise<void> {
-    this.#all.push(...batch);
-  }
-
-  async commit(): Promise<Ack> {
-    try {
-      return this.#keep(this.#all);
-    } finally {
-      this.#end();
-    }
-  }
-
-  async drop(): Promise<void> {
-    this.#end();
   }
 }
 

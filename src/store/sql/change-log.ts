@@ -63,7 +63,8 @@ async function refuseOther(db: Kysely<Tables>, { change, body }: StoredText): Pr
   if (held.body !== body) throw idConflict(change.study, change);
 }
 
-async function lastArrival(db: Kysely<Tables>, study: string): Promise<number> {
+/** Arrival number of the study's last change; 0 when there is none. */
+export async function lastArrival(db: Kysely<Tables>, study: string): Promise<number> {
   const last = await db
     .selectFrom('changes')
     .select((q) => q.fn.max('at').as('at'))

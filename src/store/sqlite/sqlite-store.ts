@@ -1,13 +1,13 @@
 import { join } from 'node:path';
-import type { Kysely } from 'kysely';
+import type { ControlledTransaction, Kysely } from 'kysely';
 import type { Change, Sha256 } from '../../study/index.ts';
 import { FileBlobs } from '../file-blobs.ts';
 import { makeFolder, syncFolder } from '../files.ts';
+import { HeldStage, type StageWork } from '../held-stage.ts';
 import type { Ack, Arrived, PartQuery, PartRow, Stage, Store, StudyHead } from '../port.ts';
-import { changesSince, lastSeq, storeChanges } from '../sql/change-log.ts';
+import { changesSince, lastArrival, lastSeq, storeChanges } from '../sql/change-log.ts';
 import { foldedHeads, foldedParts } from '../sql/folded.ts';
 import { migrate } from '../sql/migrations/index.ts';
-import { SqlStage } from '../sql/sql-stage.ts';
 import type { Tables } from '../sql/tables.ts';
 import { WriteTurn } from '../write-turn.ts';
 import { backUp } from './backup.ts';
@@ -63,7 +63,7 @@ class SqliteStore implements Store {
   stage(study: string, author: string): Promise<Stage> {
     return this.#turn.hold(async (endTurn) => {
       const transaction = await this.#writer.db.startTransaction().execute();
-      return new SqlStage(transaction, endTurn, (db, batch) => keep(db, study, batch, author));
+      return new HeldStage(endTurn, stageWork(transaction, study, author));
     });
   }
 
@@ -133,4 +133,23 @@ async function keep(
 ): Promise<Ack> {
   const { ack } = await storeChanges(db, study, batch, author);
   return ack;
+}
+
+function stageWork(
+  transaction: ControlledTransaction<Tables>,
+  study: string,
+  author: string,
+): StageWork {
+  let added = 0;
+  return {
+    add: async (batch) => {
+      added += (await keep(transaction, study, batch, author)).added;
+    },
+    commit: async () => {
+      const cursor = await lastArrival(transaction, study);
+      await transaction.commit().execute();
+      return { cursor, added };
+    },
+    rollBack: () => transaction.rollback().execute(),
+  };
 }
