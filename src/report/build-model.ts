@@ -1,0 +1,118 @@
+import type { Answer, Caution, Decision, Out, Question } from '../engine/index.ts';
+import { ROUNDING_RULE, unitSymbol } from '../quantity/index.ts';
+import type { Claim, Finding, RateBook, StudyView, Tie } from '../study/index.ts';
+import { reportClaim } from './claims.ts';
+import { groupFindings } from './finding-groups.ts';
+import type { MapDrawing } from './map.ts';
+import { methodOf } from './methods.ts';
+import type { ReportAnswer, ReportModel, ReportPhoto, ReportRates, ReportStudy } from './model.ts';
+import { reportAnswer } from './report-answer.ts';
+import { sectionsOf } from './sections.ts';
+import { summaryLine } from './summary.ts';
+import { unknownOf } from './unknown.ts';
+
+/** A question with its answer, and the label of the node it was asked of (empty for the study). */
+export interface Answered {
+  readonly question: Question;
+  readonly subject: string;
+  readonly answer: Answer;
+}
+
+/** A question that could not be answered at all, and why. */
+export interface NotAnswered {
+  readonly question: Pick<Question, 'id' | 'title'>;
+  readonly subject: string;
+  readonly why: string;
+}
+
+/** A claim with the result that answers it, when one does. */
+export interface AnsweredClaim {
+  readonly claim: Claim;
+  /** Labels of the nodes it is about. */
+  readonly about: readonly string[];
+  readonly tie?: Tie;
+  readonly out?: Out;
+  readonly decision?: Decision;
+  /** Why it is open; needed when there is no decision. */
+  readonly why?: string;
+}
+
+export interface ReportInput {
+  readonly view: Pick<StudyView, 'header' | 'revision' | 'findings' | 'condition'>;
+  readonly rates?: RateBook | undefined;
+  /** ISO 8601 date of issue. */
+  readonly date: string;
+  readonly answered: readonly Answered[];
+  readonly notAnswered?: readonly NotAnswered[];
+  readonly claims?: readonly AnsweredClaim[];
+  readonly map?: MapDrawing | undefined;
+  readonly photos?: readonly ReportPhoto[];
+}
+
+/** What a report says, from answers alone: a new question's answer shows up with nothing changed here. */
+export function reportModel(input: ReportInput): ReportModel {
+  const pairs = input.answered.map((a) => ({
+    ...a,
+    report: reportAnswer(a.answer, a.question, a.subject),
+  }));
+  const claims = (input.claims ?? []).map(reportClaim);
+  const findings = [...input.view.findings, ...input.answered.flatMap((a) => a.answer.findings)];
+  const study = studyOf(input.view);
+  return {
+    title: `Teardown report: ${study.title}`,
+    study,
+    ...(input.rates ? { rates: ratesOf(input.rates) } : {}),
+    date: input.date,
+    units: unitsOf(pairs.map((p) => p.report)),
+    roundingRule: ROUNDING_RULE,
+    summary: pairs.map((p) => summaryLine(p.report)),
+    ...(input.map ? { map: input.map } : {}),
+    sections: sectionsOf(pairs),
+    claims,
+    unknown: unknownOf(
+      pairs.map((p) => p.report),
+      input.notAnswered ?? [],
+      claims,
+    ),
+    findings: groupFindings(findings satisfies readonly Finding[]),
+    cautions: cautionsOf(pairs.map((p) => p.report)),
+    methods: distinct(pairs.map((p) => p.question)).map(methodOf),
+    photos: input.photos ?? [],
+  };
+}
+
+function studyOf(view: ReportInput['view']): ReportStudy {
+  const { title, vehicle, condition, invented, note } = view.header;
+  return {
+    title,
+    vehicle,
+    condition: view.condition(condition) || condition,
+    revision: view.revision,
+    invented,
+    note: note ?? '',
+  };
+}
+
+const ratesOf = (book: RateBook): ReportRates => ({
+  version: book.version,
+  date: book.date,
+  region: book.region,
+  currency: book.currency,
+  volume: `${book.volumePerYear} a year for ${book.years} years`,
+  invented: book.invented,
+});
+
+/** "kg · mm · min": units of the results, as printed, in the order of their first use. */
+function unitsOf(answers: readonly ReportAnswer[]): string {
+  const units = answers.flatMap((a) => a.outs.map((o) => unitSymbol(o.shown.unit)));
+  return [...new Set(units)].filter((u) => u !== '' && u !== '%').join(' · ');
+}
+
+function cautionsOf(answers: readonly ReportAnswer[]): Caution[] {
+  const byId = new Map(answers.flatMap((a) => a.cautions).map((c) => [c.id, c]));
+  return [...byId.values()];
+}
+
+const distinct = (questions: readonly Question[]): Question[] => [
+  ...new Map(questions.map((q) => [q.id, q])).values(),
+];

@@ -1,0 +1,15 @@
+/**
+ * report: what a study's answers say, in words and on paper.
+ *
+ * A report model made from nothing but answers, the words and rounding shared by every form of
+ * it, text for a terminal, and a tagged PDF set by Typst with fonts of the repository.
+ * Depends on quantity, study and the engine's result types. Stays away from calculation,
+ * storage and the question what to ask: it prints what it is handed.
+ */
+export * from './build-model.ts';
+export * from './map.ts';
+export * from './model.ts';
+export { renderPdf } from './pdf/render-pdf.ts';
+export * from './report-answer.ts';
+export * from './terminal.ts';
+export { howWords, type LineUnder, lineUnder, numberText } from './wording.ts';

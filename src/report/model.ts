@@ -1,0 +1,225 @@
+import type { Caution, CheckRef, DecisionWord, Source } from '../engine/index.ts';
+import type { Kind } from '../quantity/index.ts';
+import type { Finding } from '../study/index.ts';
+import type { MapDrawing } from './map.ts';
+import type { ScaleFigure } from './scale-figure.ts';
+import type { LineUnder } from './wording.ts';
+
+/** A number in the words in which it is printed, beside the SI numbers it was made from. */
+export interface ShownNumber {
+  readonly x: number;
+  readonly u: number | 'incomplete';
+  /** What of the spread is known, SI, also when incomplete. */
+  readonly knownU: number;
+  readonly kind: Kind;
+  /** UCUM code. */
+  readonly unit: string;
+  /** Digits, grouped by narrow no-break spaces. */
+  readonly value: string;
+  /** One standard uncertainty, to the place of the value; empty when exact or nothing is known. */
+  readonly spread: string;
+  /** Unit as printed; empty for the number one. */
+  readonly symbol: string;
+  readonly incomplete: boolean;
+  /** Line under the number, and the word it stands for. */
+  readonly line: LineUnder;
+  readonly how: string;
+}
+
+export interface ReportDecision {
+  readonly word: DecisionWord;
+  readonly rule: string;
+}
+
+/** A share of the variance of a result, largest first. */
+export interface Contribution {
+  readonly label: string;
+  /** What kind of cause it is, and where it stands. */
+  readonly what: string;
+  /** 0 to 1. */
+  readonly share: number;
+}
+
+export interface ReportOut {
+  readonly name: string;
+  readonly symbol: string;
+  readonly meaning: string;
+  readonly shown: ShownNumber;
+  readonly decision?: ReportDecision;
+  readonly contributions: readonly Contribution[];
+  /** Contributions too small to stand alone. */
+  readonly others?: { readonly count: number; readonly share: number };
+  readonly doubts: readonly string[];
+  /** Places where a reading is missing, and where one has no known spread. */
+  readonly missing: readonly string[];
+  readonly unknownSpread: readonly string[];
+  /** Degrees of freedom and shift of the mean, where they matter. */
+  readonly notes: readonly string[];
+}
+
+export interface ReportStep {
+  readonly symbol: string;
+  readonly meaning: string;
+  readonly shown: string;
+  readonly number: ShownNumber;
+  readonly place: string;
+}
+
+/** Rows of words and numbers; a column of numbers is set to the right. */
+export interface ReportTable {
+  readonly title: string;
+  readonly columns: readonly { readonly head: string; readonly numbers: boolean }[];
+  readonly rows: readonly (readonly string[])[];
+  /** Length of the bar beside each row, 0 to 1, where one column is drawn. */
+  readonly bars?: readonly number[];
+}
+
+/** Findings that say the same of several places. */
+export interface FindingGroup {
+  readonly code: string;
+  readonly level: Finding['level'];
+  readonly what: string;
+  readonly next: string;
+  readonly at: readonly { readonly place: string; readonly value: string }[];
+}
+
+export interface ReportAnswer {
+  readonly question: string;
+  readonly version: number;
+  readonly key: string;
+  readonly title: string;
+  readonly wording: string;
+  /** Label of the node asked about; empty for the study itself. */
+  readonly subject: string;
+  readonly outs: readonly ReportOut[];
+  readonly figures: readonly ScaleFigure[];
+  readonly tables: readonly ReportTable[];
+  readonly steps: readonly ReportStep[];
+  /** Steps of the working that are not printed here. */
+  readonly stepsLeftOut: number;
+  /** Values that stand in for readings. */
+  readonly assumed: readonly string[];
+  readonly findings: readonly FindingGroup[];
+  readonly sources: readonly Source[];
+  readonly assumptions: readonly string[];
+  readonly cautions: readonly Caution[];
+  readonly basis: string;
+}
+
+/** Results of one name, from different questions, side by side. */
+export interface Comparison {
+  readonly meaning: string;
+  readonly entries: readonly { readonly from: string; readonly shown: ShownNumber }[];
+  readonly figure?: ScaleFigure;
+}
+
+export interface ReportSection {
+  readonly id: string;
+  readonly title: string;
+  readonly order: number;
+  readonly comparisons: readonly Comparison[];
+  readonly answers: readonly ReportAnswer[];
+}
+
+/** One answer in short: its first result large, the others beside it. */
+export interface SummaryLine {
+  readonly title: string;
+  readonly subject: string;
+  readonly outs: readonly {
+    readonly meaning: string;
+    readonly shown: ShownNumber;
+    readonly word?: DecisionWord;
+  }[];
+  /** What keeps it open; empty when nothing does. */
+  readonly open: string;
+}
+
+export interface ReportClaim {
+  readonly words: string;
+  readonly by: string;
+  readonly heard: string;
+  readonly how: string;
+  readonly line: LineUnder;
+  readonly about: readonly string[];
+  /** `open` until a question answers it with a number, a spread and a word. */
+  readonly state: 'open' | DecisionWord;
+  /** What would make it true: "at most 12 s, by install-time". */
+  readonly test: string;
+  readonly shown?: ShownNumber;
+  readonly rule: string;
+  /** Why it is open. */
+  readonly why: string;
+}
+
+/** How one question is answered, as printed in the appendix. */
+export interface ReportMethod {
+  readonly id: string;
+  readonly version: number;
+  readonly title: string;
+  readonly wording: string;
+  readonly formulas: readonly {
+    readonly symbol: string;
+    readonly meaning: string;
+    readonly shown: string;
+  }[];
+  readonly inputs: readonly {
+    readonly symbol: string;
+    readonly meaning: string;
+    readonly where: string;
+  }[];
+  readonly modelError: readonly string[];
+  readonly sources: readonly Source[];
+  readonly assumptions: readonly string[];
+  readonly checks: readonly CheckRef[];
+}
+
+/** One thing that is not known, and where. */
+export interface UnknownGroup {
+  readonly what: string;
+  readonly items: readonly string[];
+}
+
+export interface ReportPhoto {
+  readonly caption: string;
+  readonly mediaType: string;
+  readonly bytes: Uint8Array;
+}
+
+export interface ReportStudy {
+  readonly title: string;
+  readonly vehicle: string;
+  readonly condition: string;
+  readonly revision: string;
+  readonly invented: boolean;
+  readonly note: string;
+}
+
+export interface ReportRates {
+  readonly version: string;
+  readonly date: string;
+  readonly region: string;
+  readonly currency: string;
+  readonly volume: string;
+  readonly invented: boolean;
+}
+
+/** Everything a report says, as plain data: the same for paper and for the terminal. */
+export interface ReportModel {
+  readonly title: string;
+  readonly study: ReportStudy;
+  readonly rates?: ReportRates;
+  /** ISO 8601 date of issue, handed in. */
+  readonly date: string;
+  /** Units in which results are shown, as printed. */
+  readonly units: string;
+  readonly roundingRule: string;
+  readonly summary: readonly SummaryLine[];
+  readonly map?: MapDrawing;
+  readonly sections: readonly ReportSection[];
+  readonly claims: readonly ReportClaim[];
+  readonly unknown: readonly UnknownGroup[];
+  readonly findings: readonly FindingGroup[];
+  readonly cautions: readonly Caution[];
+  readonly methods: readonly ReportMethod[];
+  readonly photos: readonly ReportPhoto[];
+}

@@ -1,0 +1,86 @@
+import type { Answer, Out, Question } from '../engine/index.ts';
+import { type Place, placeText } from '../study/index.ts';
+import { contributionsOf } from './contributions.ts';
+import { groupFindings } from './finding-groups.ts';
+import type { ReportAnswer, ReportOut, ReportStep } from './model.ts';
+import { answerFigures } from './scale-figure.ts';
+import { answerTables } from './tables.ts';
+import { basisText, type NumberGiven, shownNumber, stepNumber } from './wording.ts';
+
+/** Lines of a working beyond these say little on paper; the record has them all. */
+const STEPS_PRINTED = 60;
+/** Below this many degrees of freedom a spread is worth a remark. */
+const FEW_DOF = 30;
+/** A mean shifted by more than this share of its spread is worth a remark. */
+const SHIFT_SHARE = 0.1;
+
+/**
+ * Any question's answer in words, from nothing but the answer; with the question at hand the
+ * sums of its tally have their units.
+ */
+export function reportAnswer(answer: Answer, question?: Question, subject = ''): ReportAnswer {
+  const outs = Object.values(answer.outs).filter((out) => !isStep(out, question));
+  const numbers = outs.map(outNumber);
+  const reportOuts = outs.map((out) => reportOut(out, numbers, answer));
+  return {
+    question: answer.question,
+    version: answer.version,
+    key: answer.key,
+    title: answer.title,
+    wording: answer.wording,
+    subject,
+    outs: reportOuts,
+    figures: answerFigures(reportOuts),
+    tables: answerTables(answer, question),
+    steps: answer.steps.slice(0, STEPS_PRINTED).map(reportStep),
+    stepsLeftOut: Math.max(answer.steps.length - STEPS_PRINTED, 0),
+    assumed: answer.steps.filter((s) => s.how === 'assumed').map((s) => s.meaning),
+    findings: groupFindings(answer.findings),
+    sources: answer.sources,
+    assumptions: answer.assumptions,
+    cautions: answer.cautions,
+    basis: basisText(answer.basis),
+  };
+}
+
+/** Intermediate results stand in the working only. */
+const isStep = (out: Out, question?: Question): boolean =>
+  question?.body.outputs.some((o) => o.name === out.name && o.step) ?? false;
+
+const outNumber = (out: Out): NumberGiven => ({ ...out, how: 'calculated' });
+
+function reportOut(out: Out, beside: readonly NumberGiven[], answer: Answer): ReportOut {
+  return {
+    name: out.name,
+    symbol: out.symbol,
+    meaning: out.meaning,
+    shown: shownNumber(outNumber(out), beside),
+    ...(out.decision ? { decision: { word: out.decision.word, rule: out.decision.rule } } : {}),
+    ...contributionsOf(out, answer.variables),
+    doubts: out.doubts,
+    missing: placeTexts(out.missing),
+    unknownSpread: placeTexts(out.unknownSpread),
+    notes: notesOf(out),
+  };
+}
+
+const placeTexts = (places: readonly Place[]): string[] => [...new Set(places.map(placeText))];
+
+function notesOf(out: Out): string[] {
+  const notes: string[] = [];
+  if (out.dof !== null && out.dof < FEW_DOF)
+    notes.push(`spread with ${Math.floor(out.dof)} effective degrees of freedom`);
+  if (out.knownU > 0 && Math.abs(out.meanShift) > SHIFT_SHARE * out.knownU) {
+    const mean = shownNumber({ ...outNumber(out), x: out.x + out.meanShift });
+    notes.push(`skewed: the mean lies at ${mean.value} ${mean.symbol}`.trim());
+  }
+  return notes;
+}
+
+const reportStep = (step: Answer['steps'][number]): ReportStep => ({
+  symbol: step.symbol,
+  meaning: step.meaning,
+  shown: step.shown,
+  number: stepNumber(step),
+  place: step.place ? placeText(step.place) : '',
+});

@@ -1,0 +1,200 @@
+import type { Answer, Question } from '../engine/index.ts';
+import type { FindingGroup, ReportAnswer, ReportModel, ReportOut, ShownNumber } from './model.ts';
+import { reportAnswer } from './report-answer.ts';
+import { padEnd, padStart, plain, textTable, WIDTH, wrap } from './text-layout.ts';
+import { LEVEL_WORDS, percentText, SPREAD_INCOMPLETE, SPREAD_RULE } from './wording.ts';
+
+/** Places of one finding, and things of one kind not known, that a summary prints before it counts the rest. */
+const LISTED = 6;
+const RULE = '─'.repeat(WIDTH);
+
+/** An answer for the terminal: results, findings, working, sources and cautions. */
+export function answerText(answer: Answer, question?: Question, subject = ''): string {
+  const a = reportAnswer(answer, question, subject);
+  return lines(
+    head(a),
+    numberLines(a.outs.map((o) => ({ ...o, word: o.decision?.word }))),
+    a.outs.flatMap(outRemarks),
+    a.tables.flatMap((t) => [[''], [t.title], textTable(t.columns, t.rows)].flat()),
+    block('Findings', findingLines(a.findings)),
+    block('Working', workingLines(a)),
+    block('Assumptions', a.assumptions.flatMap(bullet)),
+    block(
+      'Sources',
+      a.sources.flatMap((s) => bullet(`${s.at ? `${s.title}, ${s.at}` : s.title} (${s.status})`)),
+    ),
+    block(
+      'Cautions',
+      a.cautions.flatMap((c) => bullet(`${c.words} (${c.source})`)),
+    ),
+    ['', SPREAD_RULE, ...(a.basis ? wrap(a.basis) : [])],
+  );
+}
+
+/** A report in short for the terminal: every result, claims, what is not known, findings. */
+export function summaryText(model: ReportModel): string {
+  return lines(
+    titleLines(model),
+    model.summary.flatMap((s) => [
+      ...wrap(s.subject === '' ? s.title : `${s.title}, ${s.subject}`),
+      ...numberLines(s.outs),
+      ...(s.open === '' ? [] : wrap(s.open, '  ')),
+      '',
+    ]),
+    block('Claims', model.claims.flatMap(claimLines), false),
+    block(
+      'Not known',
+      model.unknown.flatMap((u) => itemLines(u.what, u.items)),
+      false,
+    ),
+    block('Findings', findingLines(model.findings, LISTED), false),
+    block(
+      'Cautions',
+      model.cautions.flatMap((c) => bullet(`${c.words} (${c.source})`)),
+      false,
+    ),
+    wrap(`${SPREAD_RULE} ${model.roundingRule}`),
+  );
+}
+
+const lines = (...parts: readonly (readonly string[])[]): string => `${parts.flat().join('\n')}\n`;
+const bullet = (text: string): string[] => wrap(text, '  - ', '    ');
+
+function block(title: string, body: readonly string[], above = true): string[] {
+  if (body.length === 0) return [];
+  return above ? ['', title, ...body] : [title, ...body, ''];
+}
+
+function head(a: ReportAnswer): string[] {
+  const title = a.subject === '' ? a.title : `${a.title}, ${a.subject}`;
+  return [...wrap(title), ...wrap(a.wording), ''];
+}
+
+function titleLines(model: ReportModel): string[] {
+  const { study, rates } = model;
+  const words = [
+    study.title,
+    study.condition,
+    `revision ${study.revision}`,
+    rates ? `rates ${rates.version} of ${rates.date}` : 'no rates',
+    model.date,
+    study.invented ? 'INVENTED DATA' : '',
+  ];
+  return [...wrap(words.filter((w) => w !== '').join(' · ')), RULE];
+}
+
+interface NumberLine {
+  readonly meaning: string;
+  readonly shown: ShownNumber;
+  readonly word?: string | undefined;
+}
+
+/** Meaning, value, spread and unit in columns, values aligned at their right end. */
+function numberLines(outs: readonly NumberLine[]): string[] {
+  const cells = outs.map((o) => ({
+    meaning: wrap(o.meaning, '', '', 52),
+    value: plain(o.shown.value),
+    spread: spreadCell(o.shown),
+    unit: plain(o.shown.symbol),
+    word: wordOf(o),
+  }));
+  const width = (of: (c: (typeof cells)[number]) => string): number =>
+    Math.max(0, ...cells.map((c) => [...of(c)].length));
+  const meaningWidth = Math.max(0, ...cells.flatMap((c) => c.meaning.map((m) => [...m].length)));
+  const [value, spread, unit] = [
+    width((c) => c.value),
+    width((c) => c.spread),
+    width((c) => c.unit),
+  ];
+  return cells.flatMap((c) => [
+    ...c.meaning.slice(0, -1).map((m) => `  ${m}`),
+    [
+      `  ${padEnd(c.meaning.at(-1) ?? '', meaningWidth)}`,
+      padStart(c.value, value),
+      padEnd(c.spread, spread),
+      padEnd(c.unit, unit),
+      c.word,
+    ]
+      .join(' ')
+      .trimEnd(),
+  ]);
+}
+
+const spreadCell = (n: ShownNumber): string => (n.spread === '' ? '' : `± ${plain(n.spread)}`);
+const wordOf = ({ shown, word }: NumberLine): string =>
+  shown.incomplete ? SPREAD_INCOMPLETE : (word ?? '');
+
+/** What stands behind one result: rule of the word, shares of the spread, doubts. */
+function outRemarks(out: ReportOut): string[] {
+  const shares = out.contributions.map((c) => `${c.label} ${percentText(c.share)}`);
+  if (out.others && shares.length > 0)
+    shares.push(`${out.others.count} others together ${percentText(out.others.share)}`);
+  const remarks = [
+    ...(out.decision ? [`${out.decision.word}: ${out.decision.rule}`] : []),
+    ...(shares.length > 0 ? [`spread from: ${shares.join('; ')}`] : []),
+    ...out.notes,
+    ...out.doubts.map((d) => `doubt: ${d}`),
+  ];
+  return remarks.length === 0
+    ? []
+    : ['', ...wrap(out.meaning, '  '), ...remarks.flatMap((r) => wrap(r, '    - ', '      '))];
+}
+
+const workingLines = (a: ReportAnswer): string[] => [
+  ...textTable(
+    [
+      { head: '', numbers: false },
+      { head: 'value', numbers: true },
+      { head: 'spread', numbers: false },
+      { head: 'unit', numbers: false },
+      { head: 'known', numbers: false },
+      { head: 'meaning', numbers: false },
+      { head: 'from', numbers: false },
+    ],
+    a.steps.map(({ symbol, number, meaning, shown }) => [
+      symbol,
+      number.value,
+      number.incomplete ? 'incomplete' : spreadCell(number),
+      number.symbol,
+      number.how,
+      meaning,
+      shown,
+    ]),
+  ),
+  ...(a.stepsLeftOut > 0 ? [`  and ${a.stepsLeftOut} more lines`] : []),
+];
+
+function findingLines(
+  groups: readonly FindingGroup[],
+  listed = Number.POSITIVE_INFINITY,
+): string[] {
+  return groups.flatMap((g) => {
+    const at = g.at
+      .map((a) => (a.value === '' ? a.place : `${a.place} (${a.value})`))
+      .filter((a) => a !== '');
+    return [
+      ...wrap(`${LEVEL_WORDS[g.level]}: ${g.what}`, '  - ', '    '),
+      ...(at.length > 0 ? wrap(`at ${listText(at, listed)}`, '    ') : []),
+      ...wrap(g.next, '    '),
+    ];
+  });
+}
+
+const listText = (items: readonly string[], listed: number): string =>
+  items.length > listed
+    ? `${items.slice(0, listed).join('; ')}; and ${items.length - listed} more`
+    : items.join('; ');
+
+const itemLines = (what: string, items: readonly string[]): string[] =>
+  wrap(`${what} ${listText(items, LISTED)}`, '  - ', '    ');
+
+function claimLines(claim: ReportModel['claims'][number]): string[] {
+  const number = claim.shown
+    ? [plain(claim.shown.value), spreadCell(claim.shown), claim.shown.symbol]
+    : [];
+  const detail = [number.filter((t) => t !== '').join(' '), claim.test, claim.rule, claim.why];
+  return [
+    ...wrap(`“${claim.words}”: ${claim.state}`, '  - ', '    '),
+    ...wrap(detail.filter((t) => t !== '').join(' · '), '    '),
+  ];
+}
