@@ -8,6 +8,7 @@
  */
 export * from './ask.ts';
 export * from './decide.ts';
+export * from './describe.ts';
 export * from './method.ts';
 export * from './registry.ts';
 export * from './whole-study.ts';

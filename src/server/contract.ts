@@ -1,0 +1,110 @@
+/**
+ * What the pages and the server say to each other: schemas of requests and answers, from which
+ * validation, the OpenAPI document and these types are all made. Everything is JSON under /api,
+ * quantities in SI. Free of Node, so that the pages may import it.
+ */
+import { z } from 'zod';
+import { answer, studyAnswers } from './schemas/answers.ts';
+import { arrived, change } from './schemas/changes.ts';
+import { question, writtenInputs } from './schemas/questions.ts';
+import { id, refusal, sha256 } from './schemas/values.ts';
+
+/** Read-only all the way down, as the rest of the project has its values. */
+export type Frozen<T> = T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
+type Shape<S extends z.ZodType> = Frozen<z.infer<S>>;
+
+/** A request that can't be served; its status is the one of the first refusal. */
+export const refusalsAnswer = z
+  .strictObject({ refusals: z.tuple([refusal], refusal) })
+  .meta({ id: 'Refusals' });
+/** Our own fault, logged under this id. */
+export const defectAnswer = z.strictObject({ defect: z.string() }).meta({ id: 'Defect' });
+
+/** GET /api/about */
+export const aboutAnswer = z.strictObject({
+  name: z.string(),
+  version: z.string(),
+  node: z.string(),
+});
+
+/** What is known of a study without folding it. */
+export const studyHead = z
+  .strictObject({
+    study: id,
+    title: z.string(),
+    vehicle: z.string(),
+    invented: z.boolean(),
+    changes: z.number(),
+    parts: z.number(),
+    clock: z.string(),
+  })
+  .meta({ id: 'StudyHead' });
+
+/** GET /api/studies */
+export const studiesAnswer = z.strictObject({ studies: z.array(studyHead) });
+
+const words = z.string().trim().min(1).max(200);
+/** POST /api/studies */
+export const newStudy = z.strictObject({
+  title: words,
+  vehicle: words,
+  invented: z.boolean().exactOptional(),
+});
+export const newStudyAnswer = z.strictObject({ study: id });
+
+/** Path of every route below one study: its id. */
+export const studyPath = z.strictObject({ study: id });
+
+/** GET /api/studies/:study/changes?after=0&limit=500: what arrived after the number `after`. */
+export const changesQuery = z.strictObject({
+  after: z.coerce.number().int().min(0).default(0),
+  limit: z.coerce.number().int().min(1).max(5000).default(500),
+});
+export const changesAnswer = z.strictObject({
+  changes: z.array(arrived),
+  /** `after` of the next call; the same as before when nothing was new. */
+  next: z.int(),
+});
+
+/** POST /api/studies/:study/changes: all or nothing; the same change twice changes nothing. */
+export const changesPost = z.strictObject({ changes: z.array(change).min(1).max(5000) });
+/** Comes once the changes are on disk. */
+export const ackAnswer = z.strictObject({ cursor: z.int(), added: z.int() }).meta({ id: 'Ack' });
+
+/** GET /api/questions */
+export const questionsAnswer = z.strictObject({ questions: z.array(question) });
+
+/**
+ * POST /api/ask: of values as written, or of a study with values written over what it has.
+ * `subject` and `rates` belong to a study; without `subject` every node it can be asked of.
+ */
+export const askPost = z.strictObject({
+  question: id,
+  study: id.exactOptional(),
+  subject: id.exactOptional(),
+  rates: id.exactOptional(),
+  values: writtenInputs.exactOptional(),
+});
+export const askAnswer = z.strictObject({ answers: z.array(answer) });
+
+/** GET /api/studies/:study/answers */
+export const studyAnswersAnswer = studyAnswers;
+
+/** PUT /api/blobs */
+export const blobAnswer = z.strictObject({ hash: sha256 });
+export const blobPath = z.strictObject({ hash: sha256 });
+
+export type RefusalsAnswer = Shape<typeof refusalsAnswer>;
+export type DefectAnswer = Shape<typeof defectAnswer>;
+export type AboutAnswer = Shape<typeof aboutAnswer>;
+export type StudiesAnswer = Shape<typeof studiesAnswer>;
+export type NewStudy = Shape<typeof newStudy>;
+export type NewStudyAnswer = Shape<typeof newStudyAnswer>;
+export type ChangesAnswer = Shape<typeof changesAnswer>;
+export type ChangesPost = Shape<typeof changesPost>;
+export type AckAnswer = Shape<typeof ackAnswer>;
+export type QuestionsAnswer = Shape<typeof questionsAnswer>;
+export type AskPost = Shape<typeof askPost>;
+export type AskAnswer = Shape<typeof askAnswer>;
+export type StudyAnswersAnswer = Shape<typeof studyAnswersAnswer>;
+export type BlobAnswer = Shape<typeof blobAnswer>;
