@@ -14,6 +14,7 @@ import type {
   TermColumn,
   TermInput,
 } from '../../src/engine/method.ts';
+import { unitSymbol } from '../../src/quantity/index.ts';
 import { code, list, MADE_MARK, page, section, table } from './markdown.ts';
 
 /** The page of one question: docs/methods/<id>.md. */
@@ -33,6 +34,9 @@ export function methodPage(q: Question): string {
     section('## Example', example(q)),
   );
 }
+
+/** A unit as it is printed; a bar for the number one. */
+const unit = (code: string): string => unitSymbol(code) || '–';
 
 const range = (of: { readonly range: readonly [number, number] }): string =>
   `${of.range[0]} to ${of.range[1]}`;
@@ -62,7 +66,7 @@ function scalarTable(scalars: readonly (ScalarInput | ScalarColumn)[]): string {
     scalars.map((s) => [
       s.symbol,
       code(s.name),
-      code(s.unit),
+      unit(s.unit),
       s.meaning,
       range(s),
       bounds(s),
@@ -83,7 +87,7 @@ function termTable(terms: readonly (TermInput | TermColumn)[]): string {
 function tableInput(t: TableInput): string {
   const scalars = t.columns.filter((c): c is ScalarColumn => c.in === 'scalar');
   const terms = t.columns.filter((c): c is TermColumn => c.in === 'term');
-  const heading = `Table ${code(t.name)}, a row for each ${t.meaning}. Rows: ${t.where}.`;
+  const heading = `Table ${code(t.name)}: ${t.meaning}. Rows: ${t.where}.`;
   return [heading, scalarTable(scalars), termTable(terms)]
     .filter((block) => block !== '')
     .join('\n\n');
@@ -100,7 +104,7 @@ function outputTable(results: readonly OutputSpec[]): string {
     results.map((o) => [
       o.symbol,
       code(o.name),
-      code(o.unit),
+      unit(o.unit),
       o.step ? `${o.meaning} (a step of the working)` : o.meaning,
       o.shown,
       o.decides === undefined ? '' : `as a ${o.decides}`,
@@ -133,7 +137,7 @@ function modelErrorLine(o: OutputSpec, error: ModelError): string {
   const size =
     'relative' in error
       ? `${percent(error.relative)} of the value`
-      : `${error.absolute} ${code(o.unit)}`;
+      : `${error.absolute} ${unitSymbol(o.unit)}`.trimEnd();
   return `${code(o.name)}: standard uncertainty ${size}; ${percent(error.sharedFraction)} of its variance is common to all designs it is used on.`;
 }
 

@@ -67,4 +67,11 @@ it('is a whole question; only its own test file is not there', async () => {
   const { body } = question;
   if (body.body !== 'row') throw new Error('the example is a row');
   expect(body.outputs[0]?.of(452, 438, 381, 369)).toBeCloseTo(890 / 1640, 12);
+
+  const share = body.outputs[0];
+  const blind: Question = {
+    ...question,
+    body: { body: 'row', outputs: share === undefined ? [] : [{ ...share, of: (fl) => fl }] },
+  };
+  expect(questionFaults(blind)).toContain('rearRight is asked for and used by no formula');
 });

@@ -89,33 +89,79 @@ function unitFaults({
 }
 
 function formulaFaults(q: Question): readonly string[] {
-  if (q.body.body === 'row') return rowFaults(q.body, scalarsOf(q).length);
+  if (q.body.body === 'row')
+    return rowFaults(
+      q.body,
+      scalarsOf(q).map((s) => s.name),
+    );
   return q.body.body === 'tally' ? tallyFaults(q.body, q) : [];
 }
 
-/** A formula takes all that is declared: an argument left off would be an input ignored. */
-const arity = (name: string, f: (...x: number[]) => number, wanted: number): readonly string[] =>
-  when(f.length !== wanted, `formula ${name} takes ${f.length} arguments, declared are ${wanted}`);
+type Formula = (...x: number[]) => number;
 
-const rowFaults = (body: RowBody, scalars: number): readonly string[] =>
-  body.outputs.flatMap((o) => arity(o.name, o.of, scalars));
+/** A formula takes at most what is declared for it. */
+const arity = (name: string, f: Formula, most: number): readonly string[] =>
+  when(f.length > most, `formula ${name} takes ${f.length} arguments, declared are ${most}`);
+
+/** Names of declared arguments that move none of the formulas: asked for and then not used. */
+function unused(formulas: readonly Formula[], names: readonly string[]): readonly string[] {
+  const at = names.map((_, i) => 1 + 0.13 * (i + 1) ** 1.3);
+  return names.filter((_, i) => {
+    const shifted = at.map((x, j) => (j === i ? 1.01 * x : x));
+    return formulas.every((f) => Object.is(f(...shifted), f(...at)));
+  });
+}
+
+const unusedFaults = (formulas: readonly Formula[], names: readonly string[]): readonly string[] =>
+  unused(formulas, names).map((name) => `${name} is asked for and used by no formula`);
+
+function rowFaults(body: RowBody, scalars: readonly string[]): readonly string[] {
+  return [
+    ...body.outputs.flatMap((o) => arity(o.name, o.of, scalars.length)),
+    ...unusedFaults(
+      body.outputs.map((o) => o.of),
+      scalars,
+    ),
+  ];
+}
 
 function tallyFaults(body: TallyBody, q: Question): readonly string[] {
   const columns = tablesOf(q).find((t) => t.name === body.table)?.columns;
   if (columns === undefined) return [`tallies ${body.table}, which is no table input`];
   const of = (kind: InputSpec['in']) => columns.filter((c) => c.in === kind).map((c) => c.name);
-  const wanted = body.terms.length + scalarsOf(q).length;
+  const taken = [...body.terms, ...scalarsOf(q)].map((t) => t.name);
   return [
-    ...body.outputs.flatMap((o) => arity(o.name, o.of, wanted)),
+    ...body.outputs.flatMap((o) => arity(o.name, o.of, taken.length)),
+    ...unusedFaults(
+      body.outputs.map((o) => o.of),
+      taken,
+    ),
     ...body.terms.flatMap((t) => arity(t.name, t.each, t.needs.length)),
-    ...body.terms
-      .flatMap((t) => t.needs)
-      .filter((name) => !of('scalar').includes(name))
-      .map((name) => `a sum needs ${name}, which is no column of numbers`),
+    ...columnFaults(body, of('scalar')),
     ...when(
       body.groupBy !== undefined && !of('term').includes(body.groupBy),
       `groups by ${body.groupBy}, which is no column of words`,
     ),
+  ];
+}
+
+/**
+ * Sums that need what is no column, and columns that move no sum. A sum may need a column only
+ * to leave out the rows that lack it.
+ */
+function columnFaults(body: TallyBody, columns: readonly string[]): readonly string[] {
+  const moves = body.terms.flatMap((t) => {
+    const idle = unused([t.each], t.needs);
+    return t.needs.filter((name) => !idle.includes(name));
+  });
+  return [
+    ...body.terms
+      .flatMap((t) => t.needs)
+      .filter((name) => !columns.includes(name))
+      .map((name) => `a sum needs ${name}, which is no column of numbers`),
+    ...columns
+      .filter((name) => !moves.includes(name))
+      .map((name) => `column ${name} is asked for and moves no sum`),
   ];
 }
 

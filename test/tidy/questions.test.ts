@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { findQuestions } from '../../scripts/registry/find-questions.ts';
 import { ROOT } from '../../scripts/root.ts';
-import type { Question } from '../../src/engine/index.ts';
+import { askWritten, type Question } from '../../src/engine/index.ts';
 import { questionFaults } from './question-faults.ts';
 
 const questions = (await findQuestions(ROOT)).map((f) => f.question);
@@ -11,6 +11,12 @@ describe('questions', () => {
 
   it.each(questions.map((q) => [q.id, q] as const))('%s is written down whole', (_, q) => {
     expect(questionFaults(q)).toEqual([]);
+  });
+
+  it.each(questions.map((q) => [q.id, q] as const))('%s answers its own example', (_, q) => {
+    const { outs } = askWritten(q, q.example);
+    expect(Object.keys(outs).sort()).toEqual(q.body.outputs.map((o) => o.name).sort());
+    expect(Object.values(outs).flatMap((out) => out.missing)).toEqual([]);
   });
 
   it('read only answers of questions that exist', () => {
