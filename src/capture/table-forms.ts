@@ -1,0 +1,217 @@
+import type { Kind } from '../quantity/index.ts';
+import type { PropertyId } from '../study/index.ts';
+import { propertyDef } from '../study/index.ts';
+
+/** Forms of tables that can be imported. */
+export const TABLE_FORMS = ['parts', 'joints', 'assemblies', 'readings', 'claims'] as const;
+export type TableForm = (typeof TABLE_FORMS)[number];
+export const isTableForm = (word: string): word is TableForm =>
+  (TABLE_FORMS as readonly string[]).includes(word);
+
+/** Forms whose headings are known; a list of photographs goes with its pictures, not by itself. */
+export type MappedForm = TableForm | 'photographs';
+
+/** What a column of a table may hold. */
+export interface FieldDef {
+  /** Name by which people map a column to it: `mass`, `mass.u`. */
+  readonly field: string;
+  readonly words: string;
+  /** Headings known to mean it, as `plainHeading` gives them. */
+  readonly known: readonly string[];
+  readonly holds: 'word' | 'property' | 'u' | 'instrument';
+  readonly property?: PropertyId;
+  readonly component?: 0 | 1 | 2;
+  readonly kind?: Kind;
+  /** Fields whose values a spread or an instrument belongs to. */
+  readonly of?: readonly string[];
+  readonly required?: true;
+}
+
+const word = (field: string, words: string, known: string, required?: 'required'): FieldDef => ({
+  field,
+  words,
+  known: known.split(', '),
+  holds: 'word',
+  ...(required ? { required: true } : {}),
+});
+
+const text = (property: PropertyId, known: string): FieldDef => ({
+  field: property,
+  words: propertyDef(property)?.words ?? property,
+  known: known.split(', '),
+  holds: 'property',
+  property,
+});
+
+/** A quantity with the columns of its spread and of its instrument. */
+function quantity(property: PropertyId, known: string, instrument = ''): FieldDef[] {
+  const def = propertyDef(property);
+  const names = known.split(', ');
+  return [
+    {
+      field: property,
+      words: def?.words ?? property,
+      known: names,
+      holds: 'property',
+      property,
+      ...(def?.kind ? { kind: def.kind } : {}),
+    },
+    ...beside(property, names, def?.kind ?? 'ratio', [property], instrument),
+  ];
+}
+
+function beside(
+  field: string,
+  names: readonly string[],
+  kind: Kind,
+  of: readonly string[],
+  instrument: string,
+): FieldDef[] {
+  const spreads = names.flatMap((n) => [
+    `${n} u`,
+    `u ${n}`,
+    `${n} uncertainty`,
+    `${n} standard uncertainty`,
+  ]);
+  const instruments = names.flatMap((n) => [`${n} instrument`, `instrument ${n}`]);
+  return [
+    {
+      field: `${field}.u`,
+      words: `standard uncertainty of ${field}`,
+      known: spreads,
+      holds: 'u',
+      kind,
+      of,
+    },
+    {
+      field: `${field}.instrument`,
+      words: `instrument of ${field}`,
+      known: instrument === '' ? instruments : [...instrument.split(', '), ...instruments],
+      holds: 'instrument',
+      of,
+    },
+  ];
+}
+
+/** A point in three columns, with one spread for all three. */
+function position(): FieldDef[] {
+  const axes = ['x', 'y', 'z'] as const;
+  const fields = axes.map(
+    (axis, i): FieldDef => ({
+      field: `position.${axis}`,
+      words: `centre of gravity, ${axis.toUpperCase()}`,
+      known: [axis, `cg ${axis}`, `position ${axis}`, `pos ${axis}`],
+      holds: 'property',
+      property: 'position',
+      component: i as 0 | 1 | 2,
+      kind: 'length',
+    }),
+  );
+  return [
+    ...fields,
+    ...beside(
+      'position',
+      ['position', 'cg', 'xyz'],
+      'length',
+      fields.map((f) => f.field),
+      '',
+    ),
+  ];
+}
+
+const NUMBER = 'number, no, nr, num, id, label, part, part number, part no, position number, item';
+const NAME = 'name, description, part name, designation, title, words';
+const PARENT = 'assembly, parent, module, belongs to, part of, group, system';
+
+/** The columns that each form knows, by the words that people write over them. */
+export const FIELDS: Readonly<Record<MappedForm, readonly FieldDef[]>> = {
+  parts: [
+    word('number', 'number of the part', NUMBER, 'required'),
+    word('parent', 'number of what it belongs to', PARENT),
+    word('name', 'name', NAME),
+    ...quantity('count', 'pieces, qty, quantity, count, pcs, number of pieces, amount'),
+    text('material', 'material, mat'),
+    text('process', 'process, made by, manufacturing process, production'),
+    ...quantity('thickness', 'thickness, gauge, wall, wall thickness, sheet thickness'),
+    ...quantity(
+      'mass',
+      'mass, weight, weighed, mass all pieces',
+      'instrument, scale, scales, weighed with, weighed on',
+    ),
+    ...position(),
+    ...quantity('envelope.length', 'length, envelope length'),
+    ...quantity('envelope.width', 'width, envelope width'),
+    ...quantity('envelope.height', 'height, envelope height'),
+  ],
+  joints: [
+    word('number', 'number of the joint', `${NUMBER}, joint, joint number, group`, 'required'),
+    word('name', 'name', NAME),
+    word('from', 'what it holds, several parted by ;', 'from, holds, part a, end a', 'required'),
+    word('to', 'onto what, several parted by ;', 'to, onto, part b, end b', 'required'),
+    text('words.from', 'from words, from as spoken, holds as spoken'),
+    text('words.to', 'to words, to as spoken, onto as spoken'),
+    text('type', 'type, kind, joint type, kind of joint'),
+    text('spec', 'spec, specification, fastener, size'),
+    ...quantity('count.holes', 'count holes, holes, count by holes, count, pieces, qty, quantity'),
+    ...quantity('count.bag', 'count bag, bag, count by bag, bagged'),
+    ...quantity(
+      'torque.specified',
+      'torque, torque specified, specified torque, tightening torque',
+      'instrument, wrench',
+    ),
+    text('axis', 'axis, direction'),
+    text('side', 'side, tool side'),
+    ...quantity('time.access', 'access, time access, access time, time to reach'),
+    ...quantity('time.drive', 'drive, time drive, drive time, time to drive'),
+  ],
+  assemblies: [
+    word('number', 'number of the assembly', `${NUMBER}, assembly, module`, 'required'),
+    word('name', 'name', NAME, 'required'),
+    word('parent', 'number of what it belongs to', 'parent, belongs to, part of, system'),
+  ],
+  readings: [
+    word('subject', 'what was measured', 'subject, of, number, part', 'required'),
+    word('kind', 'kind of the subject, when it is new', 'kind, subject kind, kind of subject'),
+    word('parent', 'what a new subject belongs to', 'parent, belongs to, part of'),
+    word('name', 'name of a new subject', 'name, description'),
+    word('property', 'property', 'property, quantity, measurand, what', 'required'),
+    word('value', 'value', 'value, reading, result', 'required'),
+    word('unit', 'unit of the value', 'unit, units, value unit'),
+    word('u', 'standard uncertainty', 'u, uncertainty, standard uncertainty, value u'),
+    word('u.unit', 'unit of the standard uncertainty', 'u unit, uncertainty unit, unit u'),
+    word('how', 'how it is known', 'how, way, how known'),
+    word('instrument', 'instrument', 'instrument, measured with, scale, gauge'),
+    word('condition', 'condition', 'condition, state'),
+    word('note', 'note', 'note, notes, remark, remarks, comment'),
+  ],
+  claims: [
+    word('id', 'number of the claim', 'id, number, no, nr, claim', 'required'),
+    word('words', 'what was said', 'words, claim words, statement, said', 'required'),
+    word('subject', 'what it is about', 'subject, about, of', 'required'),
+    word('question', 'question that answers it', 'question'),
+    word('output', 'output of the question', 'output, answer'),
+    word('is', 'at least or at most', 'is, test, bound'),
+    word('value', 'value it is held against', 'value, limit'),
+    word('unit', 'unit of the value', 'unit, units'),
+    word('how', 'how it was known', 'how, way, how known', 'required'),
+    word('by', 'who said it', 'by, who', 'required'),
+    word('at', 'when it was said', 'at, heard, when, time', 'required'),
+  ],
+  photographs: [
+    word('file', 'file of the picture', 'file, photo, picture, photograph', 'required'),
+    word('subject', 'what it shows', 'subject, of, number, part'),
+    word('caption', 'caption', 'caption, words, title, note', 'required'),
+    word('at', 'when it was taken', 'taken at, at, when, time', 'required'),
+  ],
+};
+
+/** A heading in small letters with single blanks: `Count_Holes ` and `count-holes` are one. */
+export const plainHeading = (heading: string): string =>
+  heading
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_.\-:]+/g, ' ')
+    .trim();
+
+export const isQuantity = (field: FieldDef): boolean =>
+  field.kind !== undefined && (field.holds === 'property' || field.holds === 'u');
