@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import packageJson from '../../package.json' with { type: 'json' };
-import { folderOf, importsOf, wrongImports } from './import-rules.ts';
+import { folderOf, importsOf, WIRES_STORE, wrongImports } from './import-rules.ts';
 import { filesBelow, readText } from './sources.ts';
 
 const ours = [...filesBelow('src', '.ts', '.tsx'), ...filesBelow('web', '.ts', '.tsx')];
@@ -31,6 +31,17 @@ describe('imports go one way', () => {
     );
     expect(wrong('src/report/a.ts', "import type { Answer } from '../engine/index.ts';")).toBe(0);
     expect(wrong('web/a.tsx', "import type { Ack } from '../src/store/port.ts';")).toBe(0);
+  });
+});
+
+describe('the store', () => {
+  it.each(WIRES_STORE)('is wired in one file of %s at most', (host) => {
+    const wiring = filesBelow(`src/${host}`, '.ts').filter((path) =>
+      importsOf(path, readText(path)).some(
+        ({ spec, typeOnly }) => !typeOnly && /\/store\/index\.ts$/.test(spec),
+      ),
+    );
+    expect(wiring.length).toBeLessThanOrEqual(1);
   });
 });
 
