@@ -1,26 +1,27 @@
 /**
  * Derivatives by central differences, for linear propagation and its second-order terms.
- * Steps balance truncation against rounding: ε^(1/3) of the size of x for the first derivative,
- * ε^(1/4) for the second, ε being the spacing of doubles at 1.
+ *
+ * Steps balance truncation against rounding: ε^(1/3) of |x| for the first derivative, ε^(1/4)
+ * for the second, ε being the spacing of doubles at 1. They are never below a fixed share of
+ * the standard uncertainty: where x is a small correction to a large number (an offset of 0 ± u
+ * in a length of metres) a smaller step drowns in the rounding of the large number.
  */
-const FIRST_STEP = Math.cbrt(Number.EPSILON);
-const SECOND_STEP = Math.sqrt(Math.sqrt(Number.EPSILON));
+const FIRST_STEP = { ofX: Math.cbrt(Number.EPSILON), ofScale: 1e-3 };
+const SECOND_STEP = { ofX: Math.sqrt(Math.sqrt(Number.EPSILON)), ofScale: 2e-2 };
 
-/** Size of the neighbourhood of x: the larger of |x| and its standard uncertainty, never 0. */
-function sizeAt(x: number, scale: number): number {
-  const size = Math.max(Math.abs(x), Math.abs(scale));
-  return size > 0 && Number.isFinite(size) ? size : 1;
+/** A step from x that is exact in binary; never 0. */
+function stepAt(x: number, scale: number, share: typeof FIRST_STEP): number {
+  const h = Math.max(share.ofX * Math.abs(x), share.ofScale * Math.abs(scale));
+  const usable = h > 0 && Number.isFinite(h) ? h : share.ofX;
+  return x + usable - x;
 }
-
-/** The step as it is after rounding x + h, so that it is exact in binary. */
-const exactStep = (x: number, h: number): number => x + h - x;
 
 /**
  * f′(x). `scale` is the standard uncertainty of x, in its unit (0 when exact). Beside the edge
  * of the domain of f, where one side is not finite, the difference is taken on the other side.
  */
 export function centralDifference(f: (x: number) => number, x: number, scale: number): number {
-  const h = exactStep(x, FIRST_STEP * sizeAt(x, scale));
+  const h = stepAt(x, scale, FIRST_STEP);
   const above = f(x + h);
   const below = f(x - h);
   if (Number.isFinite(above) && Number.isFinite(below)) return (above - below) / (2 * h);
@@ -30,7 +31,7 @@ export function centralDifference(f: (x: number) => number, x: number, scale: nu
 
 /** f″(x), with `scale` as for centralDifference. */
 export function secondDifference(f: (x: number) => number, x: number, scale: number): number {
-  const h = exactStep(x, SECOND_STEP * sizeAt(x, scale));
+  const h = stepAt(x, scale, SECOND_STEP);
   const above = f(x + h);
   const below = f(x - h);
   if (Number.isFinite(above) && Number.isFinite(below)) return (above - 2 * f(x) + below) / (h * h);

@@ -95,23 +95,26 @@ export interface FormatOptions {
 interface InUnit {
   readonly x: number;
   readonly u: number | undefined;
+  /** A count is not given decimals that it cannot have. */
+  readonly whole: boolean;
 }
 
 function inUnit(shown: Shown): InUnit {
   const x = fromSi(shown.x, shown.unit, shown.kind);
   if (!Number.isFinite(x)) throw new RangeError(`${x} cannot be printed`);
-  if (shown.u === undefined && shown.kind === 'count') return { x, u: 0 };
-  if (shown.u === undefined || shown.u === 'incomplete') return { x, u: undefined };
+  const whole = shown.kind === 'count' && Number.isInteger(x);
+  if (shown.u === undefined && shown.kind === 'count') return { x, u: 0, whole };
+  if (shown.u === undefined || shown.u === 'incomplete') return { x, u: undefined, whole };
   const u = spreadFromSi(shown.u, shown.unit, shown.kind);
   if (u !== 0) needUncertainty(u);
-  return { x, u };
+  return { x, u, whole };
 }
 
 /** Place of the last digit worth printing: by the spread, or by the digits where there is none. */
-function placeFor({ x, u }: InUnit, digits: number): number {
+function placeFor({ x, u, whole }: InUnit, digits: number): number {
   if (u) return placeOf(u, 2);
   if (u === 0) return exactPlace(x);
-  return x === 0 ? 0 : placeOf(x, digits);
+  return x === 0 || whole ? 0 : placeOf(x, digits);
 }
 
 /** Decimals of the shortest form of an exact number, at most 12 significant digits. */
@@ -172,6 +175,6 @@ function commonPlace(numbers: readonly InUnit[], digits: number): number {
   if (largest > 0) return placeOf(largest, 2);
   const open = numbers.filter((n) => n.u === undefined);
   if (open.length === 0) return Math.max(...numbers.map(({ x }) => exactPlace(x)));
-  const x = Math.max(...open.map((n) => Math.abs(n.x)));
-  return placeFor({ x, u: undefined }, digits);
+  const largestOpen = open.reduce((a, b) => (Math.abs(b.x) > Math.abs(a.x) ? b : a));
+  return placeFor(largestOpen, digits);
 }

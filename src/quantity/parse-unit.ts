@@ -135,12 +135,19 @@ function parseComponent(c: Cursor): Scale | undefined {
   }
   const note = c.take(ANNOTATION);
   if (note) return note[1] === 'u' ? money() : scale();
-  const ten = c.take(/10[*^]([+-]?\d+)?/y);
-  const whole = ten ? undefined : c.take(/\d+/y);
-  if (whole) return scale({ times: Number(whole[0]) });
-  const unit = ten ? scale({ exp: Number(ten[1] ?? 1) }) : parsePower(c);
+  const unit = parseTen(c) ?? parseWhole(c) ?? parsePower(c);
   c.take(ANNOTATION);
   return unit;
+}
+
+function parseTen(c: Cursor): Scale | undefined {
+  const ten = c.take(/10[*^]([+-]?\d+)?/y);
+  return ten && scale({ exp: Number(ten[1] ?? 1) });
+}
+
+function parseWhole(c: Cursor): Scale | undefined {
+  const whole = c.take(/\d+/y);
+  return whole && scale({ times: Number(whole[0]) });
 }
 
 function money(): Scale {

@@ -2,7 +2,10 @@ import type { Kind } from './kinds.ts';
 import { parseUnit } from './parse-unit.ts';
 import { fitsKind } from './units.ts';
 
-/** What people write, by UCUM code; keys in small letters are also found in capitals. */
+/**
+ * What people write, by UCUM code, with hyphens for blanks. Words in small letters are also found
+ * in capitals, where those mean nothing else.
+ */
 const WRITTEN: Readonly<Record<string, string>> = {
   '[lb_av]': 'lb lbs pound pounds lbm',
   '[oz_av]': 'oz ounce ounces',
@@ -49,8 +52,8 @@ const WRITTEN: Readonly<Record<string, string>> = {
   deg: '° degree degrees degs',
   "'": '′ arcmin',
   "''": '″″ arcsec',
-  Cel: '°C ℃ degC deg-C degrees-C degrees-celsius degree-celsius celsius',
-  '[degF]': '°F ℉ degF deg-F degrees-F degrees-fahrenheit fahrenheit',
+  Cel: '°C ℃ degC deg-C degrees-C degrees-celsius degrees-Celsius degree-Celsius celsius',
+  '[degF]': '°F ℉ degF deg-F degrees-F degrees-fahrenheit degrees-Fahrenheit fahrenheit',
   'N.m': 'Nm',
   'kN.m': 'kNm',
   'N.mm': 'Nmm',
@@ -60,6 +63,8 @@ const WRITTEN: Readonly<Record<string, string>> = {
   'A.h': 'Ah',
   'mA.h': 'mAh',
   'kg.m': 'kgm',
+  kOhm: 'kohm kilohm kilohms',
+  MOhm: 'megohm megohms',
   A: 'amp amps',
   '%': 'percent pct per-cent',
   '[ppth]': '‰',
@@ -143,20 +148,18 @@ const OF_KIND: Partial<Record<Kind, Readonly<Record<string, string>>>> = {
  */
 export function spokenUnit(word: string, kind?: Kind): string | undefined {
   const plain = plainSigns(word);
+  const hyphened = plain.replace(/ /g, '-');
   const codes = [
     kind && OF_KIND[kind]?.[plain],
-    manyWords(plain),
+    WORDS.get(plain),
+    WORDS.get(hyphened),
     composed(plain, kind),
     plain,
     word.trim(),
+    // Last, for capitals may be meant: MOhm is no mOhm.
+    WORDS.get(hyphened.toLowerCase()),
   ].filter((code): code is string => !!code && parseUnit(code) !== undefined);
   return codes.find((code) => kind && fits(code, kind)) ?? codes[0];
-}
-
-/** "US gal", "deg C": the table has such words with hyphens. */
-function manyWords(plain: string): string | undefined {
-  const hyphened = plain.replace(/ /g, '-');
-  return WORDS.get(plain) ?? WORDS.get(hyphened) ?? WORDS.get(hyphened.toLowerCase());
 }
 
 function fits(code: string, kind: Kind): boolean {
