@@ -37,9 +37,10 @@ const APPLY: { readonly [E in EntryKind]: Apply<E> } = {
   },
   'link.retire': (s, { id }) => void s.links.delete(id),
   'reading.add': addReading,
-  'reading.withdraw': (s, { id, why }, change) => {
+  'reading.withdraw': (s, { id, subject, why }, change) => {
     const standing = s.readings.get(id);
-    if (standing) s.readings.set(id, { ...standing, withdrawn: { why, by: change.by } });
+    if (standing?.reading.of.subject === subject)
+      s.readings.set(id, { ...standing, withdrawn: { why, by: change.by } });
     else missingTarget(s, 'reading', id);
   },
   choose: (s, { of, reading }, change) => {

@@ -156,17 +156,10 @@ function* expandRow(
   vectors: ReadonlyMap<string, readonly number[]>,
 ): Generator<Entry> {
   const id = rowId(chunk.id, rowNumber);
-  const word = (use: ColumnUse['use']) => {
-    const at = chunk.columns.findIndex((c) => c.use === use);
-    return at < 0 ? '' : (row[at] ?? '').trim();
-  };
-  const parent = resolve(chunk, word('parent')) ?? chunk.root;
-  const label = word('label') || `row ${rowNumber}`;
-  yield {
-    v: 1,
-    e: 'node.add',
-    node: { id, kind: chunk.nodeKind, parent, label, name: word('name') || label },
-  };
+  const parent = rowParent(chunk, row);
+  const label = wordIn(chunk, row, 'label') || `row ${rowNumber}`;
+  const name = wordIn(chunk, row, 'name') || label;
+  yield { v: 1, e: 'node.add', node: { id, kind: chunk.nodeKind, parent, label, name } };
   for (const [c, use] of chunk.columns.entries()) {
     if (use.use === 'from' || use.use === 'to') yield* joinEnds(chunk, id, row[c] ?? '', use.use);
     if (use.use !== 'property' || use.component !== undefined) continue;
@@ -180,6 +173,15 @@ function* expandRow(
     if (cell.read === 'value' && use?.use === 'property')
       yield readingEntry(chunk, id, rowNumber, row, first, { ...use, property }, cell);
   }
+}
+
+/** Id of the node to which a row belongs. */
+export const rowParent = (chunk: TableChunk, row: readonly string[]): Id =>
+  resolve(chunk, wordIn(chunk, row, 'parent')) ?? chunk.root;
+
+function wordIn(chunk: TableChunk, row: readonly string[], use: ColumnUse['use']): string {
+  const at = chunk.columns.findIndex((c) => c.use === use);
+  return at < 0 ? '' : (row[at] ?? '').trim();
 }
 
 /** The node that a label was found to name; labels may be words like "constructor". */
