@@ -61,7 +61,7 @@ function readQuantity(text: string, kind: Kind, options: ParseOptions): ParsedQu
   if (all === '') throw new Refused('nothing is written', write);
   if (all.length > LONGEST_TEXT) throw new Refused(`${all.length} characters are no number`, write);
   const { exact, approximate, core } = stripWords(all);
-  const c: Context = { kind, decimal: chooseDecimal(core, options.decimal), options };
+  const c: Context = { kind, decimal: options.decimal ?? chooseDecimal(core, kind), options };
   const { x, spread, unit } = readShape(core, c) ?? refuse(text, c, write);
   if (exact && spread.s !== 'unknown')
     throw new Refused('an exact number has no spread', 'Leave out "exactly" or the spread.');
@@ -94,8 +94,7 @@ function stripWords(all: string): { exact: boolean; approximate: boolean; core: 
   return { exact, approximate: core !== open, core };
 }
 
-function chooseDecimal(core: string, asked: DecimalSign | undefined): DecimalSign {
-  if (asked) return asked;
+function chooseDecimal(core: string, kind: Kind): DecimalSign {
   const sign = decimalSignOf(core);
   if (sign === '.' || sign === ',') return sign;
   if (sign === 'both')
@@ -103,6 +102,8 @@ function chooseDecimal(core: string, asked: DecimalSign | undefined): DecimalSig
       `"${core}" uses point and comma both as decimal signs`,
       'Write all its numbers with the same decimal sign.',
     );
+  // A count has no decimals: 1,645 pieces are 1645.
+  if (kind === 'count') return '.';
   const comma = /\d+,\d+/.exec(core)?.[0] ?? core;
   throw new Refused(
     `"${comma}" may be ${comma.replace(',', '')} or ${comma.replace(',', '.')}`,

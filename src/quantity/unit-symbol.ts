@@ -43,8 +43,9 @@ const SUPERSCRIPTS: Readonly<Record<string, string>> = Object.fromEntries(
 const superscript = (power: string): string =>
   [...power].map((c) => SUPERSCRIPTS[c] ?? '').join('');
 
-/** A run of a code: a power of ten, an annotation, an atom with its exponent, or a dot. */
-const CODE_PART = /10[*^]([+-]?\d*)|\{([^}]*)\}|((?:\[[^\]]+\]|[A-Za-z%'])+)([+-]?\d*)|\./g;
+/** A run of a code: a power of ten, an annotation, an atom with its exponent (and a remark, which is not printed), or a dot. */
+const CODE_PART =
+  /10[*^]([+-]?\d*)|\{([^}]*)\}|((?:\[[^\]]+\]|[A-Za-z%'])+)([+-]?\d*)(?:\{[^}]*\})?|\./g;
 
 /**
  * A unit as it is printed: `N.m` as "N·m", `mm2` as "mm²", `{u}/kg` as "u/kg", `Cel` as "°C";

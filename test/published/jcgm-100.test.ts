@@ -83,7 +83,7 @@ describe('H.1: calibration of an end gauge', () => {
     { c: random, dof: 5 },
     { c: systematic, dof: 8 },
   ]);
-  const { first } = partials(length as never, xs, us);
+  const { first } = partials(length, xs, us);
   const contributions = us.map((u, i) => u * (first[i] ?? Number.NaN));
   const share = (i: number) => ((contributions[i] ?? Number.NaN) / uc) ** 2 * 100;
 

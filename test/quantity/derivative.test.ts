@@ -65,7 +65,7 @@ describe('against the exact derivatives', () => {
 describe('partials', () => {
   test('each argument alone, none moved for good', () => {
     const f = (x: number, y: number, z: number) => x * y ** 2 + 5 * z;
-    const { first, second } = partials(f as never, [2, 3, 4], [0.1, 0.1, 0]);
+    const { first, second } = partials(f, [2, 3, 4], [0.1, 0.1, 0]);
     [9, 12, 5].forEach((d, i) => {
       expect(first[i]).toBeCloseTo(d, 8);
     });

@@ -232,6 +232,7 @@ describe('numbers', () => {
 describe('counts', () => {
   test('whole numbers were counted: exact', () => {
     check('12', 'count', 12, exact, '1');
+    check('1,645', 'count', 1645, exact, '1');
     check('12 pcs', 'count', 12, exact, '1');
     check('about 12', 'count', 12, unknown, '1', { approximate: true });
     check('10–12', 'count', 11, rectangular(1), '1');
