@@ -1,41 +1,43 @@
 import { PREFIXES } from './unit-table.ts';
 
 /** Atoms whose printed sign is not their UCUM code. */
-const SIGNS: Readonly<Record<string, string>> = {
-  deg: '°',
-  "'": '′',
-  "''": '″',
-  Ohm: 'Ω',
-  Cel: '°C',
-  '[degF]': '°F',
-  '[g]': 'gₙ',
-  '[pi]': 'π',
-  '[ppth]': '‰',
-  '[ppm]': 'ppm',
-  '[ppb]': 'ppb',
-  '[in_i]': 'in',
-  '[ft_i]': 'ft',
-  '[yd_i]': 'yd',
-  '[mi_i]': 'mi',
-  '[mil_i]': 'mil',
-  '[sin_i]': 'sq in',
-  '[sft_i]': 'sq ft',
-  '[cin_i]': 'cu in',
-  '[cft_i]': 'cu ft',
-  '[gal_us]': 'US gal',
-  '[qt_us]': 'US qt',
-  '[lb_av]': 'lb',
-  '[oz_av]': 'oz',
-  '[lbf_av]': 'lbf',
-  '[psi]': 'psi',
-  '[HP]': 'hp',
-  'm[H2O]': 'mH₂O',
-  'm[Hg]': 'mHg',
-  "[in_i'Hg]": 'inHg',
-  "[in_i'H2O]": 'inH₂O',
-  '[c]': 'c',
-  '[ly]': 'ly',
-};
+const SIGNS: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    deg: '°',
+    "'": '′',
+    "''": '″',
+    Ohm: 'Ω',
+    Cel: '°C',
+    '[degF]': '°F',
+    '[g]': 'gₙ',
+    '[pi]': 'π',
+    '[ppth]': '‰',
+    '[ppm]': 'ppm',
+    '[ppb]': 'ppb',
+    '[in_i]': 'in',
+    '[ft_i]': 'ft',
+    '[yd_i]': 'yd',
+    '[mi_i]': 'mi',
+    '[mil_i]': 'mil',
+    '[sin_i]': 'sq in',
+    '[sft_i]': 'sq ft',
+    '[cin_i]': 'cu in',
+    '[cft_i]': 'cu ft',
+    '[gal_us]': 'US gal',
+    '[qt_us]': 'US qt',
+    '[lb_av]': 'lb',
+    '[oz_av]': 'oz',
+    '[lbf_av]': 'lbf',
+    '[psi]': 'psi',
+    '[HP]': 'hp',
+    'm[H2O]': 'mH₂O',
+    'm[Hg]': 'mHg',
+    "[in_i'Hg]": 'inHg',
+    "[in_i'H2O]": 'inH₂O',
+    '[c]': 'c',
+    '[ly]': 'ly',
+  }),
+);
 
 const SUPERSCRIPTS: Readonly<Record<string, string>> = Object.fromEntries(
   [...'⁰¹²³⁴⁵⁶⁷⁸⁹'].map((sign, digit) => [String(digit), sign]).concat([['-', '⁻']]),
@@ -62,7 +64,7 @@ export function unitSymbol(code: string): string {
 }
 
 function atomSign(atom: string): string {
-  const whole = SIGNS[atom];
+  const whole = SIGNS.get(atom);
   if (whole) return whole;
   const prefix = [atom.slice(0, 2), atom.slice(0, 1)].find(
     (p) => p in PREFIXES && (p.length === 1 || p === 'da'),
@@ -70,6 +72,6 @@ function atomSign(atom: string): string {
   if (!prefix) return atom;
   const rest = atom.slice(prefix.length);
   // `min` and `mol` are no prefixed units; `um` and `mOhm` are.
-  if (!SIGNS[rest] && prefix !== 'u') return atom;
-  return `${prefix === 'u' ? 'µ' : prefix}${SIGNS[rest] ?? rest}`;
+  if (!SIGNS.has(rest) && prefix !== 'u') return atom;
+  return `${prefix === 'u' ? 'µ' : prefix}${SIGNS.get(rest) ?? rest}`;
 }

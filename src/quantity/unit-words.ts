@@ -141,6 +141,11 @@ const OF_KIND: Partial<Record<Kind, Readonly<Record<string, string>>>> = {
   tempDiff: TEMPERATURES,
 };
 
+function ofKind(word: string, kind: Kind | undefined): string | undefined {
+  const words = kind && OF_KIND[kind];
+  return words && Object.hasOwn(words, word) ? words[word] : undefined;
+}
+
 /**
  * The UCUM code of a unit as people write it: "lbs", "N·m", "Nm", "kWh", "°C", "millimetres",
  * "u/h", or a UCUM code itself; undefined when it is none. A `kind` settles words with two
@@ -150,7 +155,7 @@ export function spokenUnit(word: string, kind?: Kind): string | undefined {
   const plain = plainSigns(word);
   const hyphened = plain.replace(/ /g, '-');
   const codes = [
-    kind && OF_KIND[kind]?.[plain],
+    ofKind(plain, kind),
     WORDS.get(plain),
     WORDS.get(hyphened),
     composed(plain, kind),
@@ -212,4 +217,4 @@ function wordWithPower(part: string, kind: Kind | undefined): string {
 
 /** A word that is written otherwise than its code. */
 const unitOfWord = (word: string, kind: Kind | undefined): string | undefined =>
-  (kind && OF_KIND[kind]?.[word]) ?? WORDS.get(word) ?? fullName(word);
+  ofKind(word, kind) ?? WORDS.get(word) ?? fullName(word);

@@ -242,6 +242,7 @@ describe('spokenUnit', () => {
 
   test('anything that is UCUM, and nothing else', () => {
     for (const code of ["[in_i'Hg]", '10*-7.s', 'm[H2O]', '[lb_av]']) check(code, code);
+    check('constructor, toString', undefined, 'length');
     check('zorkmids, 5 mm, -5, ±, kg kg!, ', undefined);
   });
 });
