@@ -1,7 +1,16 @@
 /**
  * app: use cases shared by the server and the command line.
  *
- * Open a library, import a record, record a change, ask, sum up a study, write its report.
+ * Open a library, make a study, import a record, record a change, ask, sum up a study, write
+ * its report.
  * Depends on every layer below it. Stays away from HTTP, terminals and wording.
  */
+export * from './ask.ts';
+export * from './create-study.ts';
+export * from './describe-questions.ts';
+export * from './import-record.ts';
+export * from './import-table.ts';
 export * from './library.ts';
+export * from './record-claim.ts';
+export * from './study-report.ts';
+export * from './version.ts';

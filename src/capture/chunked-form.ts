@@ -9,6 +9,7 @@ import {
 } from '../study/index.ts';
 import { CellChecker } from './check-cells.ts';
 import { columnUses, waysOf } from './column-uses.ts';
+import { type CommonSpreads, commonSpreads } from './common-spreads.ts';
 import {
   type FormReader,
   note,
@@ -27,6 +28,7 @@ import { RowParents } from './row-parents.ts';
 export class ChunkedForm implements FormReader {
   readonly #setup: Setup;
   readonly #nodeKind: 'part' | 'joint';
+  readonly #common: CommonSpreads;
   readonly #columns: readonly ColumnUse[];
   readonly #cells: CellChecker;
   readonly #texts: (cells: readonly string[], row: number) => RowText;
@@ -44,7 +46,8 @@ export class ChunkedForm implements FormReader {
     const { mapping, decimal, frame, overrides, request, problems } = setup;
     this.#setup = setup;
     this.#nodeKind = nodeKind;
-    this.#columns = columnUses(mapping, overrides);
+    this.#common = commonSpreads(setup);
+    this.#columns = columnUses(mapping, overrides, this.#common);
     this.#cells = new CellChecker({
       columns: this.#columns,
       decimal,
@@ -128,6 +131,7 @@ export class ChunkedForm implements FormReader {
     return [
       ...openCondition(this.#setup.condition, view),
       ...instruments.map(putInstrument),
+      ...this.#common.entries,
       ...this.#parents.made.map((node): Entry => ({ v: 1, e: 'node.add', node })),
     ];
   }

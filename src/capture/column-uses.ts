@@ -1,10 +1,15 @@
 import type { Way } from '../quantity/index.ts';
 import type { ColumnUse } from '../study/index.ts';
+import type { CommonSpreads } from './common-spreads.ts';
 import type { ColumnGuess, Mapping, Overrides } from './mapping.ts';
 
 /** The uses of a table's columns as the fold reads them: spreads and instruments hang on their quantity. */
-export const columnUses = (mapping: Mapping, overrides: Overrides): readonly ColumnUse[] =>
-  mapping.columns.map((column) => useOf(column, mapping, overrides));
+export const columnUses = (
+  mapping: Mapping,
+  overrides: Overrides,
+  common: CommonSpreads,
+): readonly ColumnUse[] =>
+  mapping.columns.map((column) => useOf(column, mapping, overrides, common));
 
 const WORD_USES: Readonly<Record<string, 'label' | 'name' | 'parent' | 'from' | 'to'>> = {
   number: 'label',
@@ -14,7 +19,12 @@ const WORD_USES: Readonly<Record<string, 'label' | 'name' | 'parent' | 'from' | 
   to: 'to',
 };
 
-function useOf({ field, unit }: ColumnGuess, mapping: Mapping, overrides: Overrides): ColumnUse {
+function useOf(
+  { field, unit }: ColumnGuess,
+  mapping: Mapping,
+  overrides: Overrides,
+  common: CommonSpreads,
+): ColumnUse {
   if (!field) return { use: 'skip' };
   if (field.holds === 'word') return { use: WORD_USES[field.field] ?? 'skip' };
   if (field.holds !== 'property' || field.property === undefined) return { use: 'skip' };
@@ -34,6 +44,7 @@ function useOf({ field, unit }: ColumnGuess, mapping: Mapping, overrides: Overri
     ...(u?.unit === undefined ? {} : { uUnit: u.unit }),
     ...(instrument ? { instrumentColumn: instrument.index } : {}),
     ...(overrides.instrument === undefined ? {} : { instrument: overrides.instrument }),
+    ...common.of(field.field),
   };
 }
 

@@ -16,6 +16,8 @@ export interface Overrides {
   readonly instrument?: string;
   /** How values are known for which nothing else says it. */
   readonly how?: Way;
+  /** Fields, parted by commas, to a relative spread that all their values share: "15 %". */
+  readonly spreads?: Readonly<Record<string, string>>;
   /** Make the assemblies that rows name as parent and that are not in the study. */
   readonly makeAssemblies?: boolean;
 }

@@ -1,0 +1,37 @@
+import type { Entry, Id } from '../study/index.ts';
+import type { Library } from './library.ts';
+
+export interface NewStudy {
+  readonly title: string;
+  readonly vehicle: string;
+  readonly by: string;
+  readonly invented: boolean;
+  readonly note?: string;
+}
+
+/** Makes a study with its vehicle, in the condition "kerb, as received". */
+export async function createStudy(library: Library, spec: NewStudy): Promise<Id> {
+  const study = library.newStudy();
+  const { title, vehicle, invented, note } = spec;
+  const entries: Entry[] = [
+    {
+      v: 1,
+      e: 'study.put',
+      set: { title, vehicle, condition: 'kerb', invented, ...(note === undefined ? {} : { note }) },
+    },
+    { v: 1, e: 'condition.put', id: 'kerb', words: 'kerb, as received' },
+    {
+      v: 1,
+      e: 'node.add',
+      node: {
+        id: library.newStudy(),
+        kind: 'vehicle',
+        parent: null,
+        label: vehicle,
+        name: vehicle,
+      },
+    },
+  ];
+  await library.record(study, spec.by, `new study ${title}`, entries);
+  return study;
+}

@@ -1,0 +1,100 @@
+import { createReadStream } from 'node:fs';
+import { stat } from 'node:fs/promises';
+import { basename } from 'node:path';
+import {
+  importTable,
+  type Overrides,
+  type Preview,
+  previewTable,
+  type TableForm,
+  type TableProgress,
+  type TableRequest,
+} from '../capture/index.ts';
+import { loadAll, type Questions } from '../engine/index.ts';
+import { type Change, type Id, makeChange, ulid } from '../study/index.ts';
+import type { Library } from './library.ts';
+
+export interface ImportRequest {
+  readonly form: TableForm;
+  readonly file: string;
+  readonly open: () => AsyncIterable<Uint8Array>;
+  readonly size?: number;
+  readonly by: string;
+  readonly overrides?: Overrides;
+  readonly progress?: (progress: TableProgress) => void;
+}
+
+export interface Imported {
+  readonly preview: Preview;
+  readonly rows: number;
+  readonly changes: number;
+}
+
+/** A table on disk as something to import. */
+export async function fileToImport(
+  path: string,
+): Promise<Pick<ImportRequest, 'file' | 'open' | 'size'>> {
+  const { size } = await stat(path);
+  return { file: basename(path), open: () => createReadStream(path), size };
+}
+
+/** What a table would become: guesses, first rows and problems; nothing is written. */
+export const previewTableInto = async (
+  library: Library,
+  study: Id,
+  request: ImportRequest,
+): Promise<Preview> => previewTable(await tableRequest(library, study, request));
+
+/**
+ * Imports a table into a study as one gesture, all of it or nothing.
+ * @throws RefusalError with a refusal for each thing wrong with the table.
+ */
+export async function importTableInto(
+  library: Library,
+  study: Id,
+  request: ImportRequest,
+): Promise<Imported> {
+  const read = await importTable(await tableRequest(library, study, request));
+  const author = await library.author(study, request.by);
+  const stage = await library.store.stage(study, request.by);
+  const words = `import ${request.form} from ${request.file}`;
+  const gesture = ulid(author.nowMs, author.random);
+  let changes = 0;
+  try {
+    for await (const entries of read.entries) {
+      const change: Change = makeChange(author, {
+        words,
+        entries,
+        gesture: { id: gesture, before: changes },
+      });
+      await stage.add([change]);
+      changes++;
+    }
+    if (changes > 0) await stage.commit();
+    else await stage.drop();
+  } catch (error) {
+    await stage.drop();
+    throw error;
+  }
+  return { preview: read.preview, rows: read.rows, changes };
+}
+
+async function tableRequest(
+  library: Library,
+  study: Id,
+  request: ImportRequest,
+): Promise<TableRequest> {
+  const questions = request.form === 'claims' ? await loadAll() : undefined;
+  return {
+    ...request,
+    view: await library.view(study),
+    ids: () => ulid(Date.now(), Math.random),
+    takenAt: { local: new Date().toISOString().slice(0, 19), zone: 'UTC' },
+    ...(questions
+      ? { knowsOutput: (id: string, output: string) => hasOutput(questions, id, output) }
+      : {}),
+  };
+}
+
+const hasOutput = (questions: Questions, id: string, output: string): boolean =>
+  questions.get(id)?.body.outputs.some((o) => o.name === output) ?? false;

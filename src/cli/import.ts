@@ -1,0 +1,216 @@
+import { stat } from 'node:fs/promises';
+import { basename } from 'node:path';
+import { Command, Option } from 'commander';
+import {
+  createStudy,
+  fileToImport,
+  formOf,
+  importRates,
+  importRecord,
+  importTableInto,
+  type Library,
+  previewTableInto,
+} from '../app/index.ts';
+import {
+  type Overrides,
+  TABLE_FORMS,
+  type TableForm,
+  type TableProgress,
+} from '../capture/index.ts';
+import { isWay } from '../quantity/index.ts';
+
+import { type Id, RefusalError } from '../study/index.ts';
+import type { Io } from './io.ts';
+import { whoIsHere, withLibrary } from './open-library.ts';
+import { pair } from './options.ts';
+import { previewText } from './texts.ts';
+
+interface ImportOptions {
+  readonly study: string;
+  readonly new?: boolean;
+  readonly vehicle?: string;
+  readonly invented?: boolean;
+  readonly form?: TableForm;
+  readonly column: Readonly<Record<string, string>>;
+  readonly unit: Readonly<Record<string, string>>;
+  readonly spread: Readonly<Record<string, string>>;
+  readonly delimiter?: string;
+  readonly decimal?: '.' | ',';
+  readonly how?: string;
+  readonly instrument?: string;
+  readonly makeAssemblies?: boolean;
+  readonly preview?: boolean;
+  readonly by?: string;
+  readonly json?: boolean;
+}
+
+const EXAMPLES = `
+A folder brings in assemblies.csv, parts.csv, joints.csv, vehicle.csv, readings.csv, claims.csv,
+rates*.json and photos.csv, whichever are there. One file needs its form, unless its name tells.
+
+  hoistside import ./record --study "My van" --new
+  hoistside import parts.csv --study "My van" --preview          what would be read, and why
+  hoistside import weights.csv --form parts --study "My van" --unit mass=lb --column "Wt=mass"
+  hoistside import joints.csv --study "My van" --spread "time.access,time.drive=15 %"
+
+A table is imported whole or not at all: each problem is named with file, row, column and value.
+`;
+
+export const importCommand = (io: Io): Command =>
+  new Command('import')
+    .description('import a table, a rate book or a folder of them into a study')
+    .argument('<path>', 'file or folder')
+    .requiredOption('--study <name>', 'study to import into')
+    .option('--new', 'make the study first')
+    .option(
+      '--vehicle <label>',
+      'label of the vehicle of a new study; the study’s name when not given',
+    )
+    .option('--invented', 'the new study is made up, and says so on every output')
+    .addOption(new Option('--form <form>', 'what the table holds').choices([...TABLE_FORMS]))
+    .option('--column <heading=field>', 'what a column holds; may be repeated', pair, {})
+    .option('--unit <field=unit>', 'unit of a column; may be repeated', pair, {})
+    .option(
+      '--spread <fields=percent>',
+      'relative spread that all values of these columns share; may be repeated',
+      pair,
+      {},
+    )
+    .option('--delimiter <sign>', 'what parts the columns')
+    .addOption(new Option('--decimal <sign>', 'decimal sign').choices(['.', ',']))
+    .option('--how <way>', 'how values are known where nothing else says it')
+    .option('--instrument <name>', 'instrument of values for which no column names one')
+    .option('--make-assemblies', 'make assemblies that rows name and the study does not have')
+    .option('--preview', 'show what would be read, and write nothing')
+    .option('--by <name>', 'who imports')
+    .option('--json', 'print one JSON object')
+    .addHelpText('after', EXAMPLES)
+    .action(async (path: string, options: ImportOptions, command: Command) => {
+      await withLibrary(command, (library) => run(io, library, path, options));
+    });
+
+async function run(io: Io, library: Library, path: string, options: ImportOptions): Promise<void> {
+  const by = options.by ?? whoIsHere();
+  await mustExist(path);
+  const study = options.new
+    ? await makeStudy(library, options, by)
+    : (await library.findStudy(options.study)).study;
+  if (options.preview) return preview(io, library, study, path, options, by);
+  const steps = await importPath(io, library, study, path, options, by);
+  const peakMb = Math.round(process.resourceUsage().maxRSS / 1024);
+  if (options.json) io.out(`${JSON.stringify({ study, files: steps, peakMemoryMb: peakMb })}\n`);
+  else
+    io.out(`${steps.map((s) => `${s.file}: ${s.rows} rows\n`).join('')}peak memory ${peakMb} MB\n`);
+}
+
+const makeStudy = (library: Library, options: ImportOptions, by: string): Promise<Id> =>
+  createStudy(library, {
+    title: options.study,
+    vehicle: options.vehicle ?? options.study,
+    by,
+    invented: options.invented === true,
+  });
+
+async function importPath(
+  io: Io,
+  library: Library,
+  study: Id,
+  path: string,
+  options: ImportOptions,
+  by: string,
+): Promise<{ file: string; rows: number }[]> {
+  const overrides = overridesOf(options);
+  if ((await stat(path)).isDirectory()) {
+    const progress = (file: string, p: TableProgress) => io.progress(progressText(file, p));
+    return importRecord(library, study, {
+      dir: path,
+      by,
+      overrides: forAllForms(overrides),
+      progress,
+    });
+  }
+  if (path.endsWith('.json'))
+    return [{ file: basename(path), rows: await importRates(library, study, path, by) }];
+  const request = await requestFor(path, options, by);
+  const done = await importTableInto(library, study, {
+    ...request,
+    progress: (p) => io.progress(progressText(request.file, p)),
+  });
+  return [{ file: request.file, rows: done.rows }];
+}
+
+const forAllForms = (overrides: Overrides): Partial<Record<TableForm, Overrides>> =>
+  Object.fromEntries(TABLE_FORMS.map((form) => [form, overrides]));
+
+async function preview(
+  io: Io,
+  library: Library,
+  study: Id,
+  path: string,
+  options: ImportOptions,
+  by: string,
+): Promise<void> {
+  const seen = await previewTableInto(library, study, await requestFor(path, options, by));
+  io.out(options.json ? `${JSON.stringify({ preview: seen })}\n` : previewText(seen));
+}
+
+async function requestFor(path: string, options: ImportOptions, by: string) {
+  const form = options.form ?? formOf(path);
+  if (!form) throw noForm(path);
+  return { ...(await fileToImport(path)), form, by, overrides: overridesOf(options) };
+}
+
+function overridesOf(options: ImportOptions): Overrides {
+  const { delimiter, decimal, how, instrument, makeAssemblies } = options;
+  if (how !== undefined && !isWay(how)) throw badWay(how);
+  return {
+    columns: options.column,
+    units: options.unit,
+    spreads: options.spread,
+    ...(delimiter === undefined
+      ? {}
+      : { delimiter: delimiter as NonNullable<Overrides['delimiter']> }),
+    ...(decimal === undefined ? {} : { decimal }),
+    ...(how === undefined ? {} : { how }),
+    ...(instrument === undefined ? {} : { instrument }),
+    ...(makeAssemblies ? { makeAssemblies } : {}),
+  };
+}
+
+/** "parts.csv: checking 42 %" */
+export function progressText(file: string, p: TableProgress): string {
+  const share = p.total ? ` ${Math.round((100 * p.done) / p.total)} %` : '';
+  return `${file}: ${p.phase}${share}`;
+}
+
+async function mustExist(path: string): Promise<void> {
+  try {
+    await stat(path);
+  } catch {
+    throw new RefusalError({
+      code: 'not-found',
+      place: { file: path },
+      value: path,
+      why: 'there is no such file or folder',
+      next: 'Check the path.',
+    });
+  }
+}
+
+const noForm = (path: string): RefusalError =>
+  new RefusalError({
+    code: 'bad-call',
+    place: { file: path },
+    value: path,
+    why: 'what the table holds can not be told from its name',
+    next: `Say it with --form: ${TABLE_FORMS.join(', ')}.`,
+  });
+
+const badWay = (how: string): RefusalError =>
+  new RefusalError({
+    code: 'bad-call',
+    place: { column: 'how' },
+    value: how,
+    why: 'no way of knowing goes by this word',
+    next: 'Say measured, supplied, calculated, seen, inferred or guessed.',
+  });

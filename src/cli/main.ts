@@ -1,0 +1,63 @@
+import { Command, CommanderError } from 'commander';
+import { VERSION } from '../app/index.ts';
+import { askCommand } from './ask.ts';
+import { claimCommand } from './claim.ts';
+import { demoCommand } from './demo.ts';
+import { historyCommand } from './history.ts';
+import { importCommand } from './import.ts';
+import { type Io, PROCESS_IO, printError } from './io.ts';
+import { listCommand } from './list.ts';
+import { reportCommand } from './report.ts';
+import { serveCommand } from './serve.ts';
+
+const EXAMPLES = `
+Start with:
+  hoistside import ./record --study "My van" --new     bring in a folder of tables
+  hoistside list studies                               see what there is
+  hoistside ask mass-closure --study "My van"          do the parts add up?
+  hoistside ask                                        every question there is
+  hoistside report --study "My van" -o my-van.pdf      write it down
+  hoistside serve                                      the same in a browser
+
+Exit codes: 0 done; 2 bad input; 3 not found; 4 conflict; 5 no answer; 6 not allowed;
+7 busy, read-only or disk full; 70 a defect of the program.
+`;
+
+/** Runs one command line and returns its exit code. */
+export async function main(args: readonly string[], io: Io = PROCESS_IO): Promise<number> {
+  const json = args.includes('--json');
+  try {
+    await program(io).parseAsync([...args], { from: 'user' });
+    return 0;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
+    return printError(error, io, json);
+  }
+}
+
+function program(io: Io): Command {
+  const root = new Command('hoistside')
+    .description('Record, calculation and report for vehicle teardowns on the hoist.')
+    .version(VERSION)
+    .option(
+      '--library <folder>',
+      'folder of the library',
+      process.env.HOISTSIDE_LIBRARY ?? 'library',
+    )
+    .addHelpText('after', EXAMPLES)
+    .showSuggestionAfterError()
+    .exitOverride()
+    .configureOutput({ writeOut: io.out, writeErr: io.err });
+  for (const make of [
+    importCommand,
+    listCommand,
+    askCommand,
+    claimCommand,
+    historyCommand,
+    reportCommand,
+    serveCommand,
+    demoCommand,
+  ])
+    root.addCommand(make(io).copyInheritedSettings(root));
+  return root;
+}
