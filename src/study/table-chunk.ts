@@ -60,6 +60,12 @@ type SpreadRead =
   | { readonly spread: Spread }
   | { readonly bad: { readonly why: string; readonly next: string; readonly column: number } };
 
+/** Kinds whose spread is of another kind. */
+const SPREAD_KINDS: ReadonlyMap<Kind, Kind> = new Map([
+  ['tempAbs', 'tempDiff'],
+  ['count', 'ratio'],
+]);
+
 function readSpread(
   row: readonly string[],
   use: PropertyUse,
@@ -72,8 +78,8 @@ function readSpread(
     return {
       spread: value.spread.s === 'unknown' ? (use.spreadIfNone ?? value.spread) : value.spread,
     };
-  // A temperature's spread is a difference, whatever scale the temperature is on.
-  const differenceKind = kind === 'tempAbs' ? 'tempDiff' : kind;
+  // A temperature's spread is a difference, a count's need not be whole.
+  const differenceKind = SPREAD_KINDS.get(kind) ?? kind;
   const unit = use.uUnit ?? use.unit ?? '1';
   const u = parseQuantity(text, differenceKind, { unit, decimal: writing.decimal });
   if (!u.ok) return { bad: { why: u.why, next: u.next, column: use.uColumn } };
