@@ -12,4 +12,5 @@ export * from './model.ts';
 export { renderPdf } from './pdf/render-pdf.ts';
 export * from './report-answer.ts';
 export * from './terminal.ts';
-export { howWords, type LineUnder, lineUnder, numberText } from './wording.ts';
+export { plain, textTable, wrap } from './text-layout.ts';
+export { howWords, type LineUnder, lineUnder, numberText, shownNumber } from './wording.ts';
