@@ -1,6 +1,5 @@
 import { fileURLToPath } from 'node:url';
 import { Command } from 'commander';
-import { startServer } from '../server/index.ts';
 import { RefusalError } from '../study/index.ts';
 import type { Io } from './io.ts';
 import { withLibrary } from './open-library.ts';
@@ -22,6 +21,8 @@ export const serveCommand = (io: Io): Command =>
     .action(async (options: ServeOptions, command: Command) => {
       const port = portOf(options.port);
       await withLibrary(command, async (library) => {
+        // Loaded here so that other commands start without it.
+        const { startServer } = await import('../server/index.ts');
         const server = await startServer({ library, webDir: WEB_DIR, port });
         io.out(`Open ${server.address}\nLibrary: ${library.dir}. Stop with Ctrl-C.\n`);
         await stopped();
