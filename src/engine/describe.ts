@@ -63,12 +63,8 @@ function plain<I extends { readonly find: unknown }>({ find: _find, ...rest }: I
   return rest as unknown as Plain<I>;
 }
 
-/** Only what an output says of itself: a formula may stand beside it. */
-function plainOutput(output: OutputSpec): OutputSpec {
-  const { name, symbol, kind, unit, meaning, shown, step, decides } = output;
-  return {
-    ...{ name, symbol, kind, unit, meaning, shown },
-    ...(step === undefined ? {} : { step }),
-    ...(decides === undefined ? {} : { decides }),
-  };
+/** An output without its formula, where one stands in it. */
+function plainOutput(output: OutputSpec & { readonly of?: unknown }): OutputSpec {
+  const { of: _of, ...rest } = output;
+  return rest;
 }

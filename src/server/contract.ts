@@ -6,6 +6,7 @@
 import { z } from 'zod';
 import { answer, studyAnswers } from './schemas/answers.ts';
 import { arrived, change } from './schemas/changes.ts';
+import { overrides, preview, tableForm } from './schemas/imports.ts';
 import { question, writtenInputs } from './schemas/questions.ts';
 import { id, refusal, sha256 } from './schemas/values.ts';
 
@@ -49,6 +50,7 @@ export const newStudy = z.strictObject({
   title: words,
   vehicle: words,
   invented: z.boolean().exactOptional(),
+  by: words.exactOptional(),
 });
 export const newStudyAnswer = z.strictObject({ study: id });
 
@@ -90,6 +92,33 @@ export const askAnswer = z.strictObject({ answers: z.array(answer) });
 /** GET /api/studies/:study/answers */
 export const studyAnswersAnswer = studyAnswers;
 
+/** What one query parameter holds as JSON text. */
+const inJson = <S extends z.ZodType>(schema: S) => z.string().pipe(parsed).pipe(schema);
+const parsed = z.transform((text: string, context): unknown => {
+  try {
+    return JSON.parse(text);
+  } catch {
+    context.issues.push({ code: 'custom', message: 'the text is no JSON', input: text });
+    return z.NEVER;
+  }
+});
+
+/**
+ * POST /api/studies/:study/import?form=parts&file=parts.csv&dry=1: the body is the file. With
+ * `dry` nothing is written, and problems stand in the preview; without, they are refusals.
+ */
+export const importQuery = z.strictObject({
+  form: tableForm,
+  file: words,
+  dry: z.enum(['0', '1']).exactOptional(),
+  by: words.exactOptional(),
+  overrides: inJson(overrides).exactOptional(),
+});
+export const importAnswer = z.strictObject({
+  preview,
+  imported: z.strictObject({ rows: z.int(), changes: z.int() }).exactOptional(),
+});
+
 /** PUT /api/blobs */
 export const blobAnswer = z.strictObject({ hash: sha256 });
 export const blobPath = z.strictObject({ hash: sha256 });
@@ -107,4 +136,6 @@ export type QuestionsAnswer = Shape<typeof questionsAnswer>;
 export type AskPost = Shape<typeof askPost>;
 export type AskAnswer = Shape<typeof askAnswer>;
 export type StudyAnswersAnswer = Shape<typeof studyAnswersAnswer>;
+export type ImportQuery = Shape<typeof importQuery>;
+export type ImportAnswer = Shape<typeof importAnswer>;
 export type BlobAnswer = Shape<typeof blobAnswer>;

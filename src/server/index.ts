@@ -7,3 +7,4 @@
  * Stays away from calculation, from SQL and from the wording of reports.
  */
 export * from './contract.ts';
+export * from './start-server.ts';

@@ -42,6 +42,8 @@ const out = z
     decision: decision.exactOptional(),
     missing: z.array(place),
     unknownSpread: z.array(place),
+    secondOrderU: number.exactOptional(),
+    secondOrderU: number.exactOptional(),
     doubts: z.array(text),
   })
   .meta({ id: 'Out' });

@@ -24,6 +24,13 @@ const scalarShape = {
   where: text,
 };
 
+const column = z.strictObject({ ...scalarShape, optional: z.literal(true).exactOptional() });
+
+const scalarColumn = z.strictObject({
+  ...scalarShape,
+  optional: z.literal(true).exactOptional(),
+});
+
 const term = z.strictObject({
   in: z.literal('term'),
   name: text,
@@ -37,7 +44,7 @@ const table = z.strictObject({
   name: text,
   meaning: text,
   where: text,
-  columns: z.array(z.discriminatedUnion('in', [z.strictObject(scalarShape), term])),
+  columns: z.array(z.discriminatedUnion('in', [column, term])),
 });
 
 const input = z
@@ -46,7 +53,7 @@ const input = z
     term,
     table,
   ])
-  .meta({ id: 'QuestionInput' });
+  .meta({ id: 'InputSpec' });
 
 const output = z
   .strictObject({
@@ -58,8 +65,9 @@ const output = z
     shown: text,
     step: z.literal(true).exactOptional(),
     decides: z.enum(['difference', 'margin']).exactOptional(),
+    alike: text.exactOptional(),
   })
-  .meta({ id: 'QuestionOutput' });
+  .meta({ id: 'OutputSpec' });
 
 const modelError = z.union([
   z.strictObject({ sharedFraction: number, relative: number }),
