@@ -9,6 +9,7 @@ import {
 } from '../study/index.ts';
 import { couldGroupThousands, type DecimalSign } from './detect.ts';
 import type { Problem } from './problems.ts';
+import { columnName } from './read-rows.ts';
 
 type PropertyUse = Extract<ColumnUse, { use: 'property' }>;
 
@@ -79,19 +80,18 @@ export class CellChecker {
     if (use.kind === undefined) return undefined;
     const text = (cells[column] ?? '').trim();
     const u = use.uColumn === undefined ? '' : (cells[use.uColumn] ?? '').trim();
-    const at = (c: number, value: string) => ({ row, column: this.#heading(c), value });
     if (text === '' && u === '') return undefined;
     if (text === '' && use.component === undefined)
-      return { ...at(use.uColumn ?? column, u), ...LONE_SPREAD };
-    if (u !== '' && OWN_SPREAD.test(text)) return { ...at(column, text), ...TWO_SPREADS };
+      return this.#at(row, use.uColumn ?? column, u, LONE_SPREAD);
+    if (u !== '' && OWN_SPREAD.test(text)) return this.#at(row, column, text, TWO_SPREADS);
     const wrong = wrongSign(text, this.#writing.decimal);
-    if (wrong) return { ...at(column, text), ...wrong };
+    if (wrong) return this.#at(row, column, text, wrong);
     const wrongU = wrongSign(u, this.#writing.decimal);
-    if (wrongU && use.uColumn !== undefined) return { ...at(use.uColumn, u), ...wrongU };
+    if (wrongU && use.uColumn !== undefined) return this.#at(row, use.uColumn, u, wrongU);
     if (needsUnit(use) && use.unit === undefined && BARE_NUMBER.test(text))
-      return { ...at(column, text), ...noUnit(use) };
+      return this.#at(row, column, text, noUnit(use));
     if (needsUnit(use) && (use.uUnit ?? use.unit) === undefined && BARE_NUMBER.test(u))
-      return { ...at(use.uColumn ?? column, u), ...noUnit(use, '.u') };
+      return this.#at(row, use.uColumn ?? column, u, noUnit(use, '.u'));
     return undefined;
   }
 
@@ -117,7 +117,14 @@ export class CellChecker {
     return wrong && { row, column: this.#heading(column), value: cells[column] ?? '', ...wrong };
   }
 
-  #heading = (column: number): string => this.#writing.headings[column] || `cell ${column + 1}`;
+  #at = (row: number, column: number, value: string, wrong: Wrong): Problem => ({
+    row,
+    column: this.#heading(column),
+    value,
+    ...wrong,
+  });
+
+  #heading = (column: number): string => columnName(this.#writing.headings, column);
 }
 
 function vectorColumns(uses: readonly (readonly [number, PropertyUse])[]): number[][] {

@@ -44,12 +44,29 @@ export interface FormReader {
   notes(): readonly Finding[];
 }
 
+type ColumnsByField = ReadonlyMap<string, { readonly index: number; readonly column: string }>;
+
 /** The texts of a row by field, blanks taken off. */
-export interface RowText {
+export class RowText {
+  readonly #at: ColumnsByField;
+  readonly #cells: readonly string[];
   readonly row: number;
-  text(field: string): string;
+
+  constructor(at: ColumnsByField, cells: readonly string[], row: number) {
+    this.#at = at;
+    this.#cells = cells;
+    this.row = row;
+  }
+
+  text(field: string): string {
+    return (this.#cells[this.#at.get(field)?.index ?? -1] ?? '').trim();
+  }
+
   /** A problem at one of the row's cells. */
-  problem(field: string, why: string, next: string): Problem;
+  problem(field: string, why: string, next: string): Problem {
+    const column = this.#at.get(field)?.column ?? field;
+    return { row: this.row, column, value: this.text(field), why, next };
+  }
 }
 
 /** Hands out the texts of rows by field. */
@@ -57,17 +74,7 @@ export function rowTexts(mapping: Mapping): (cells: readonly string[], row: numb
   const at = new Map(
     mapping.columns.flatMap((c) => (c.field ? [[c.field.field, c] as const] : [])),
   );
-  return (cells, row) => {
-    const text = (field: string) => (cells[at.get(field)?.index ?? -1] ?? '').trim();
-    const problem = (field: string, why: string, next: string): Problem => ({
-      row,
-      column: at.get(field)?.column ?? field,
-      value: text(field),
-      why,
-      next,
-    });
-    return { row, text, problem };
-  };
+  return (cells, row) => new RowText(at, cells, row);
 }
 
 /** A copy of a short text that does not hold on to the long one that it was cut from. */

@@ -13,7 +13,13 @@ export interface RowBatch {
 export interface RowsAs {
   readonly delimiter: string;
   readonly newline: '\n' | '\r';
+  /** For the messages. */
+  readonly headings: readonly string[];
 }
+
+/** How messages call a column, by its 0-based place. */
+export const columnName = (headings: readonly string[], column: number): string =>
+  headings[column] || `cell ${column + 1}`;
 
 /** A cell of more characters than this has lost its closing quote. */
 const LONGEST_ROW = 1_000_000;
@@ -47,9 +53,13 @@ export async function* readRows(
     const parsed: Parsed = parser.parse(text, 0, !isLast);
     rest = isLast ? '' : text.slice(parsed.meta.cursor);
     const batch = { firstRow, rows: parsed.data, done };
-    reportQuotes(parsed, text, firstRow, problems, (t) => parser.parse(t, 0, false));
+    reportQuotes(parsed, text, firstRow, problems, (index) => {
+      const before = text.slice(text.lastIndexOf('\n', index) + 1, index);
+      const cells: Parsed = parser.parse(before, 0, false);
+      return columnName(as.headings, (cells.data[0]?.length ?? 1) - 1);
+    });
     if (as.newline === '\n') for (const row of parsed.data) dropReturn(row);
-    if (UNREADABLE.test(text)) reportUnreadable(batch, problems);
+    if (UNREADABLE.test(text)) reportUnreadable(batch, as.headings, problems);
     firstRow += parsed.data.length;
     return batch;
   };
@@ -57,7 +67,7 @@ export async function* readRows(
     done = piece.done;
     const batch = cut(rest + piece.text, false);
     if (batch.rows.length > 0) yield batch;
-    if (rest.length > LONGEST_ROW) return endless(firstRow, rest, problems);
+    if (rest.length > LONGEST_ROW) return endless(firstRow, rest, as.headings, problems);
   }
   if (rest !== '') yield cut(rest, true);
 }
@@ -74,15 +84,14 @@ function reportQuotes(
   text: string,
   firstRow: number,
   problems: Problems,
-  parse: (text: string) => Parsed,
+  columnAt: (index: number) => string,
 ): void {
   for (const { code, row, index } of errors) {
     if (row >= data.length) continue;
-    const before = parse(text.slice(text.lastIndexOf('\n', index - 1) + 1, index - 1));
     problems.add({
       once: true,
       row: firstRow + row,
-      column: `cell ${before.data[0]?.length ?? 1}`,
+      column: columnAt(index - 1),
       value: text.slice(index - 1, index + 40),
       why:
         code === 'MissingQuotes'
@@ -93,13 +102,17 @@ function reportQuotes(
   }
 }
 
-function reportUnreadable({ rows, firstRow }: RowBatch, problems: Problems): void {
+function reportUnreadable(
+  { rows, firstRow }: RowBatch,
+  headings: readonly string[],
+  problems: Problems,
+): void {
   for (const [i, row] of rows.entries()) {
     const at = row.findIndex((cell) => UNREADABLE.test(cell));
     if (at < 0) continue;
     problems.add({
       row: firstRow + i,
-      column: `cell ${at + 1}`,
+      column: columnName(headings, at),
       value: row[at] ?? '',
       why: 'bytes that are no UTF-8 text',
       next: 'Save the table as CSV in UTF-8.',
@@ -107,10 +120,10 @@ function reportUnreadable({ rows, firstRow }: RowBatch, problems: Problems): voi
   }
 }
 
-function endless(row: number, rest: string, problems: Problems): void {
+function endless(row: number, rest: string, headings: readonly string[], problems: Problems): void {
   problems.add({
     row,
-    column: 'cell 1',
+    column: columnName(headings, 0),
     value: rest.slice(0, 80),
     why: 'the row does not end within a million characters',
     next: 'Look for a quotation mark that opens a cell and is not closed.',

@@ -1,6 +1,6 @@
 import type { RowChunk } from './form-reader.ts';
 import type { Problems } from './problems.ts';
-import { type RowBatch, type RowsAs, readRows } from './read-rows.ts';
+import { columnName, type RowBatch, type RowsAs, readRows } from './read-rows.ts';
 import { type Encoding, type Open, type Piece, readPieces } from './text-source.ts';
 
 /** Rows in a chunk at most. */
@@ -10,7 +10,6 @@ const CHUNK_ROWS = 2000;
 export interface TableAs extends RowsAs {
   readonly open: Open;
   readonly encoding: Encoding;
-  readonly headings: readonly string[];
 }
 
 /** What a pass over a file saw of it, to hold two passes against each other. */
@@ -106,7 +105,7 @@ function reportRagged(
   const isShort = cells.length < headings.length;
   problems.add({
     row,
-    column: isShort ? (headings[cells.length] ?? '') : `cell ${headings.length + 1}`,
+    column: columnName(headings, isShort ? cells.length : headings.length),
     value: isShort ? cells.join(delimiter) : cells.slice(headings.length).join(delimiter),
     why: `the row has ${cells.length} cells where the headings are ${headings.length}`,
     next: isShort
