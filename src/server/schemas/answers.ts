@@ -43,7 +43,6 @@ const out = z
     missing: z.array(place),
     unknownSpread: z.array(place),
     secondOrderU: number.exactOptional(),
-    secondOrderU: number.exactOptional(),
     doubts: z.array(text),
   })
   .meta({ id: 'Out' });

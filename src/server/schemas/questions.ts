@@ -26,11 +26,6 @@ const scalarShape = {
 
 const column = z.strictObject({ ...scalarShape, optional: z.literal(true).exactOptional() });
 
-const scalarColumn = z.strictObject({
-  ...scalarShape,
-  optional: z.literal(true).exactOptional(),
-});
-
 const term = z.strictObject({
   in: z.literal('term'),
   name: text,
