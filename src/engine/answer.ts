@@ -8,7 +8,7 @@ import {
 import { canonicalText, digest, type Finding, type Place } from '../study/index.ts';
 import { cautionsOf } from './cautions-of.ts';
 import { decideDifference, decideMargin } from './decide.ts';
-import { linearDoubts } from './doubts.ts';
+import { linearDoubts, widens } from './doubts.ts';
 import type {
   Answer,
   BoundInputs,
@@ -36,7 +36,10 @@ export function answer(question: Question, bound: BoundInputs, run: Run = NO_PRO
       outs[out.spec.name] = finishOut(question, out, bound, variables);
     else findings.push(notWorkedOut(out));
   }
-  findings.push(...gapsOf(result), ...(question.valid?.(plainNominal(bound)) ?? []));
+  findings.push(
+    ...gapsOf(result, reasonsOf(bound)),
+    ...(question.valid?.(plainNominal(bound)) ?? []),
+  );
   return {
     question: question.id,
     version: question.version,
@@ -95,6 +98,9 @@ function finishOut(
     missing: distinctPlaces(missing),
     unknownSpread: distinctPlaces(unknownSpread),
     doubts: linearDoubts({ ...result, form }, variables),
+    ...(widens({ ...result, form })
+      ? { secondOrderU: Math.sqrt(knownU * knownU + result.addedVariance) }
+      : {}),
   };
   const decision = whole && spec.decides ? decide(spec.decides, form.x, knownU, dof) : undefined;
   return decision ? { ...base, decision } : base;
@@ -182,8 +188,15 @@ function withoutRepeats(findings: readonly Finding[]): Finding[] {
   return [...new Map(findings.map((f) => [canonicalText(f), f])).values()];
 }
 
-/** What is missing from the answer, each place once. */
-function gapsOf(result: BodyResult): Finding[] {
+/** Why each place that is missing has nothing. */
+function reasonsOf(bound: BoundInputs): ReadonlyMap<string, string> {
+  const rows = Object.values(bound.tables).flat();
+  const cells = [...Object.values(bound.scalars), ...rows.flatMap((r) => Object.values(r.cells))];
+  return new Map(cells.flatMap((c) => ('missing' in c ? [[canonicalText(c.place), c.why]] : [])));
+}
+
+/** What is missing from the answer and why, each place once. */
+function gapsOf(result: BodyResult, reasons: ReadonlyMap<string, string>): Finding[] {
   const missing = distinctPlaces(result.outs.flatMap((o) => o.missing));
   const unknown = distinctPlaces(result.outs.flatMap((o) => o.unknownSpread));
   return [
@@ -192,7 +205,7 @@ function gapsOf(result: BodyResult): Finding[] {
         code: 'missing',
         level: 'gap',
         place,
-        what: 'missing, and not counted as zero: what depends on it is incomplete',
+        what: `missing, and not counted as zero: what depends on it is incomplete (${reasons.get(canonicalText(place)) ?? 'there are no rows to sum'})`,
         next: 'Take the reading, or say why there is none.',
       }),
     ),

@@ -9,14 +9,19 @@ const DOMINANT = 0.5;
 /** Curvature below this share of u is rounding in the differences, not a curved formula. */
 const NOISE = 1e-4;
 
+/** True where second-order terms add so much to the variance that the linear spread is too small. */
+export const widens = (p: Propagated): boolean =>
+  p.addedVariance > WIDE * formUncertainty(p.form) ** 2;
+
 /** Reasons why the linear spread may mislead; empty when there is none. */
 export function linearDoubts(p: Propagated, variables: ReadonlyMap<string, Variable>): string[] {
   const u = formUncertainty(p.form);
   if (u === 0)
-    return p.curvature !== 0
+    return p.curvature !== 0 || p.addedVariance > 0
       ? ['the result does not move with its inputs to first order, only to second']
       : [];
   const doubts: string[] = [];
+  if (widens(p)) doubts.push('second-order terms add more than a tenth to the variance');
   if (Math.abs(p.curvature) > WIDE * u)
     doubts.push('second-order terms shift the mean by more than a tenth of the spread');
   if (p.form.x !== 0 && u > WIDE * Math.abs(p.form.x) && Math.abs(p.curvature) > NOISE * u)

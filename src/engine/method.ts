@@ -99,6 +99,8 @@ export interface TableInput {
 
 /** Columns are found row by row, so that one edit binds one row again. */
 export type ScalarColumn = Omit<ScalarInput, 'find' | 'assumed'> & {
+  /** Rows may lack it: that is no gap, and a structured body sees NaN. */
+  readonly optional?: true;
   readonly find: (at: Finder, row: Id) => Found;
 };
 export type TermColumn = Omit<TermInput, 'find'> & {
@@ -376,6 +378,8 @@ export interface Out {
   readonly unknownSpread: readonly Place[];
   /** Reasons to doubt the linear spread. */
   readonly doubts: readonly string[];
+  /** Standard uncertainty with second-order terms, SI, where they add more than a tenth to the variance. */
+  readonly secondOrderU?: number;
 }
 
 /** A line of the working. */

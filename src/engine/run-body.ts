@@ -1,10 +1,4 @@
-import {
-  exactForm,
-  FormBuilder,
-  formUncertainty,
-  type LinearForm,
-  partials,
-} from '../quantity/index.ts';
+import { exactForm, FormBuilder, formUncertainty, type LinearForm } from '../quantity/index.ts';
 import type { Place } from '../study/index.ts';
 import type {
   BoundInputs,
@@ -23,7 +17,7 @@ import type {
   Solved,
   TallyBody,
 } from './method.ts';
-import { type Propagated, throughFormula, throughSolve } from './propagate.ts';
+import { linearised, type Propagated, throughFormula, throughSolve } from './propagate.ts';
 
 /** What a body gives for one output, before model error and decision. */
 export interface BodyOut {
@@ -83,7 +77,7 @@ const placesMissing = (cells: readonly Found[]): Place[] =>
 const placesUnknown = (cells: readonly Found[]): Place[] =>
   cells.filter((c): c is Cell => !isMissing(c) && c.unknownSpread === true).map((c) => c.place);
 
-/** A sum over rows: its form, what is missing from it, and how many rows are in it. */
+/** A sum over rows: its form (NaN without any row), what is missing, and how many rows are in it. */
 export interface TermSum {
   readonly form: LinearForm;
   readonly curvature: number;
@@ -98,7 +92,7 @@ function runTally(question: Question, body: TallyBody, bound: BoundInputs, run: 
   const rows = bound.tables[body.table] ?? [];
   const sums = body.terms.map((term, i) => {
     run.tick(i / body.terms.length);
-    return sumTerm(term, rows);
+    return sumTerm(term, rows, body.table);
   });
   const args = [...sums.map((s) => s.form), ...scalarsOf(question, bound).map(formOf)];
   const scalars = scalarsOf(question, bound);
@@ -129,9 +123,9 @@ function curvatureOf(
   return spec.of(...shifted) - spec.of(...args.map((a) => a.x));
 }
 
-function sumTerm(term: Term, rows: readonly FoundRow[]): TermSum {
+function sumTerm(term: Term, rows: readonly FoundRow[], table: string): TermSum {
   const sum = new FormBuilder();
-  const missing: Place[] = [];
+  const missing: Place[] = rows.length === 0 ? [{ column: table }] : [];
   const unknownSpread: Place[] = [];
   let curvature = 0;
   let counted = 0;
@@ -143,26 +137,14 @@ function sumTerm(term: Term, rows: readonly FoundRow[]): TermSum {
       continue;
     }
     unknownSpread.push(...placesUnknown(cells));
-    curvature += addRow(sum, term, cells.map(formOf));
+    const value = linearised(term.each, cells.map(formOf));
+    sum.add(value.form);
+    curvature += value.curvature;
     counted++;
   }
-  return { form: sum.done(), curvature, rows: counted, missing, unknownSpread };
-}
-
-/** Adds one row's value and contributions to a sum; returns the row's own second-order term. */
-function addRow(sum: FormBuilder, term: Term, args: readonly LinearForm[]): number {
-  const xs = args.map((a) => a.x);
-  sum.x += term.each(...xs);
-  const us = args.map(formUncertainty);
-  if (us.every((u) => u === 0)) return 0;
-  const { first, second } = partials(term.each, xs, us);
-  let curvature = 0;
-  for (const [i, a] of args.entries()) {
-    const slope = first[i] ?? 0;
-    for (const [id, c] of a.by) sum.contribute(id, slope * c);
-    curvature += 0.5 * (second[i] ?? 0) * (us[i] ?? 0) ** 2;
-  }
-  return curvature;
+  // A sum of nothing is not known to be zero.
+  const form = counted === 0 ? NOT_THERE : sum.done();
+  return { form, curvature, rows: counted, missing, unknownSpread };
 }
 
 function groupRows(body: TallyBody, rows: readonly FoundRow[], column: string): GroupRow[] {
@@ -179,14 +161,18 @@ function groupRows(body: TallyBody, rows: readonly FoundRow[], column: string): 
 }
 
 function groupRow(body: TallyBody, group: string, rows: readonly FoundRow[]): GroupRow {
-  const sums = body.terms.map((term) => [term.name, sumTerm(term, rows)] as const);
-  const missing = new Set(sums.flatMap(([, s]) => s.missing.map((p) => p.subject ?? '')));
+  const sums = body.terms.map((term) => [term.name, sumTerm(term, rows, body.table)] as const);
+  const needed = new Set(body.terms.flatMap((t) => t.needs));
+  const lacks = (row: FoundRow) =>
+    Object.entries(row.cells).some(([name, cell]) => needed.has(name) && isMissing(cell));
   return {
     group,
     rows: rows.length,
-    missing: missing.size,
+    missing: rows.filter(lacks).length,
     terms: Object.fromEntries(
-      sums.map(([name, s]) => [name, { x: s.form.x, u: formUncertainty(s.form) }]),
+      sums
+        .filter(([, s]) => s.rows > 0)
+        .map(([name, s]) => [name, { x: s.form.x, u: formUncertainty(s.form) }]),
     ),
   };
 }
@@ -218,11 +204,14 @@ function runSolve(question: Question, body: SolveBody, bound: BoundInputs, run: 
 }
 
 function missingInputs(question: Question, bound: BoundInputs): Place[] {
-  const cells = [
-    ...scalarsOf(question, bound),
-    ...Object.values(bound.tables).flatMap((rows) => rows.flatMap((r) => Object.values(r.cells))),
-  ];
-  return placesMissing(cells);
+  const cells = question.inputs.flatMap((input) => {
+    if (input.in !== 'table') return [];
+    const wanted = input.columns.filter((c) => c.in === 'scalar' && !c.optional);
+    return (bound.tables[input.name] ?? []).flatMap((row) =>
+      wanted.flatMap((c) => row.cells[c.name] ?? []),
+    );
+  });
+  return placesMissing([...scalarsOf(question, bound), ...cells]);
 }
 
 /** Plain inputs as a function of the shifts; fills `cells` in the order of the shifts. Missing numbers are NaN. */

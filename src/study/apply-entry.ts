@@ -229,8 +229,10 @@ export function isLive(s: FoldState, id: Id): boolean {
   return true;
 }
 
+/** The first root that has not been retired. */
 export function rootId(s: FoldState): Id | null {
-  for (const node of s.nodes.values()) if (node.parent === null) return node.id;
+  for (const { id, parent } of s.nodes.values())
+    if (parent === null && !s.retired.has(id)) return id;
   return null;
 }
 

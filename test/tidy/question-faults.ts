@@ -184,7 +184,7 @@ function inputFaults(
   if (typeof given === 'string' || given.length === 0) return [missing];
   return given.flatMap((row, i) =>
     input.columns
-      .filter((column) => row[column.name] === undefined)
+      .filter((column) => row[column.name] === undefined && !('optional' in column))
       .map((column) => `row ${i + 1} of ${input.name} in the example lacks ${column.name}`),
   );
 }

@@ -9,20 +9,17 @@ import {
 import { CENSUS } from '../sections.ts';
 import { jointCount, jointSpec, jointTable, jointType } from './joint-columns.ts';
 
+/** Welds, seats and connectors have no bag: that is no missing reading. */
 const bagCount: ScalarColumn = {
   ...jointCount,
   name: 'bag',
   symbol: 'n′',
   meaning: 'count by bag; none for joints without loose fasteners',
   where: 'count by bag of the joint',
-  find: (at, row) => {
-    const found = at.number(row, 'count.bag');
-    // Welds, seats and connectors have no bag: that is no missing reading.
-    return 'missing' in found ? at.exact(NO_BAG, 'no bag') : found;
-  },
+  range: [0, 5000],
+  optional: true,
+  find: (at, row) => at.number(row, 'count.bag'),
 };
-/** Stands for "no bag" in a column of counts, which are never negative. */
-const NO_BAG = -1;
 
 export default question({
   id: 'joint-census',
@@ -31,14 +28,7 @@ export default question({
   wording: 'How many joints are there, and of which kinds?',
   subject: 'study',
   section: CENSUS,
-  inputs: [
-    jointTable(
-      jointCount,
-      { ...bagCount, bounds: {}, range: [NO_BAG, 5000] },
-      jointType,
-      jointSpec,
-    ),
-  ],
+  inputs: [jointTable(jointCount, bagCount, jointType, jointSpec)],
   body: {
     body: 'solve',
     outputs: [
@@ -77,8 +67,8 @@ export default question({
   cautions: [],
   checks: [
     {
-      what: 'counts of a list sum by kind and in total, against a general-purpose grouping library',
-      source: 'Array grouping of the test runner’s own language; own inputs',
+      what: 'counts of a list sum by kind and in total, against a general-purpose grouping',
+      source: 'GROUP BY of SQLite; own inputs',
       status: 'common practice',
       test: 'test/published/joint-counts.test.ts',
     },
@@ -114,7 +104,7 @@ function byKind(joints: readonly PlainRow[]): DetailTable {
 
 function bagsAgainstHoles(joints: PlainInputs['tables'][string]): Finding[] {
   return joints
-    .filter((j) => Number(j.bag) >= 0 && Number(j.bag) !== Number(j.count))
+    .filter((j) => !Number.isNaN(j.bag) && j.bag !== j.count)
     .map((j) => ({
       code: 'bag-differs-from-holes',
       level: 'doubt',
