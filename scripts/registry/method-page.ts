@@ -70,11 +70,15 @@ function scalarTable(scalars: readonly (ScalarInput | ScalarColumn)[]): string {
       s.meaning,
       range(s),
       bounds(s),
-      'assumed' in s && s.assumed !== undefined
-        ? `${s.where}; outside a study ${s.assumed} is assumed`
-        : s.where,
+      `${s.where}${withoutIt(s)}`,
     ]),
   );
+}
+
+/** What happens when a number is not there, where that is not simply a gap. */
+function withoutIt(s: ScalarInput | ScalarColumn): string {
+  if ('assumed' in s && s.assumed !== undefined) return `; outside a study ${s.assumed} is assumed`;
+  return 'optional' in s && s.optional ? '; a row may lack it' : '';
 }
 
 function termTable(terms: readonly (TermInput | TermColumn)[]): string {

@@ -62,6 +62,16 @@ describe('papers', () => {
     expect(lost).toEqual([]);
   });
 
+  it('name verbs of the command line', () => {
+    const lost = papers.flatMap((path) =>
+      [...readText(path).matchAll(/npx hoistside (?:--library \S+ )?(?!help)([a-z-]+)/g)]
+        .map((verb) => verb[1] ?? '')
+        .filter((verb) => !existsSync(join(ROOT, `src/cli/${verb}.ts`)))
+        .map((verb) => `${path} names the verb ${verb}`),
+    );
+    expect(lost).toEqual([]);
+  });
+
   it('give the test command that the build runs, word for word', () => {
     const command = 'npm ci && npm test';
     expect(readText('README.md').split('\n')).toContain(command);
