@@ -12,6 +12,9 @@ import {
 } from '../engine/index.ts';
 import { type Id, RefusalError, type StudyView } from '../study/index.ts';
 
+/** The index of questions, passed on for help and lists. */
+export { loadQuestion, QUESTION_INDEX } from '../engine/index.ts';
+
 export interface AskRequest {
   readonly question: string;
   /** Node asked about, by number or id; whatever the question can be asked of when absent. */

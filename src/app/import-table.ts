@@ -14,6 +14,9 @@ import { loadAll, type Questions } from '../engine/index.ts';
 import { type Change, type Id, makeChange, ulid } from '../study/index.ts';
 import type { Library } from './library.ts';
 
+/** Passed on for the choices that the command line offers. */
+export { TABLE_FORMS } from '../capture/index.ts';
+
 export interface ImportRequest {
   readonly form: TableForm;
   readonly file: string;

@@ -1,6 +1,6 @@
 import { Command } from 'commander';
-import { askOfStudy, askValues } from '../app/index.ts';
-import { type Answer, loadQuestion, QUESTION_INDEX } from '../engine/index.ts';
+import { askOfStudy, askValues, loadQuestion, QUESTION_INDEX } from '../app/index.ts';
+import type { Answer } from '../engine/index.ts';
 import { answerText } from '../report/index.ts';
 import { RefusalError } from '../study/index.ts';
 import type { Io } from './io.ts';

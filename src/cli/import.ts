@@ -10,13 +10,9 @@ import {
   importTableInto,
   type Library,
   previewTableInto,
-} from '../app/index.ts';
-import {
-  type Overrides,
   TABLE_FORMS,
-  type TableForm,
-  type TableProgress,
-} from '../capture/index.ts';
+} from '../app/index.ts';
+import type { Overrides, TableForm, TableProgress } from '../capture/index.ts';
 import { isWay } from '../quantity/index.ts';
 
 import { type Id, RefusalError } from '../study/index.ts';
