@@ -29,6 +29,21 @@ describe('decisions', () => {
   });
 });
 
+describe('dependencies', () => {
+  /** Called by a script of package.json, copied from, or read by the compiler alone. */
+  const notImported = /^(@types\/|@biomejs\/biome$|@fontsource\/)/;
+  const sources = ['src', 'web', 'test', 'scripts', 'demo', 'bench', 'bin']
+    .flatMap((folder) => filesBelow(folder, '.ts', '.tsx', '.js', '.css'))
+    .concat('vitest.config.ts')
+    .map(readText);
+  const all = Object.keys({ ...packageJson.dependencies, ...packageJson.devDependencies });
+
+  it.each(all.filter((name) => !notImported.test(name)))('%s is used', (name) => {
+    const quoted = [`'${name}'`, `'${name}/`, `"${name}"`];
+    expect(sources.some((text) => quoted.some((part) => text.includes(part)))).toBe(true);
+  });
+});
+
 describe('papers', () => {
   it('lead to files that are there', () => {
     const lost = papers.flatMap((path) =>

@@ -6,6 +6,7 @@ const LIMIT = 400;
 /** Longer files, each with its reason; what is generated or a table of data has one by its place. */
 const LONGER: Readonly<Record<string, string>> = {
   'src/engine/method.ts': 'all types of a question and its answer, read together',
+  'test/capture/refusals.test.ts': 'a list of bad tables, a case each',
 };
 const isTable = (path: string): boolean =>
   /\.generated\.ts$|^src\/data\/|^demo\/source\//.test(path);
