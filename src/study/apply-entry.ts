@@ -110,6 +110,7 @@ function addNode(s: FoldState, { node }: Extract<Entry, { e: 'node.add' }>, chan
   const placed = orphan ? { ...node, parent: rootId(s) } : node;
   s.nodes.set(node.id, placed);
   pushTo(s.labels, node.label, node.id);
+  if (node.parent === null) s.roots.push(node.id);
   if (placed.parent !== null) pushTo(s.childIds, placed.parent, node.id);
   s.written.set(`parent ${node.id}`, { change });
 }
@@ -230,11 +231,8 @@ export function isLive(s: FoldState, id: Id): boolean {
 }
 
 /** The first root that has not been retired. */
-export function rootId(s: FoldState): Id | null {
-  for (const { id, parent } of s.nodes.values())
-    if (parent === null && !s.retired.has(id)) return id;
-  return null;
-}
+export const rootId = (s: FoldState): Id | null =>
+  s.roots.find((id) => s.nodes.get(id)?.parent === null && !s.retired.has(id)) ?? null;
 
 function removeFrom(list: Id[] | undefined, id: Id): void {
   const at = list?.indexOf(id) ?? -1;

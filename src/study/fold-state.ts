@@ -18,6 +18,8 @@ export interface FoldState {
   header: StudyHeader;
   readonly conditions: Map<Id, string>;
   readonly nodes: Map<Id, NodeSpec>;
+  /** Nodes added below none, in that order; a node whose parent is not known is no root. */
+  readonly roots: Id[];
   readonly childIds: Map<Id, Id[]>;
   readonly retired: Map<Id, string>;
   /** Node ids by label, in the order they were added. */
@@ -50,6 +52,7 @@ export const emptyState = (study: Id): FoldState => ({
   header: NO_HEADER,
   conditions: new Map(),
   nodes: new Map(),
+  roots: [],
   childIds: new Map(),
   retired: new Map(),
   labels: new Map(),
