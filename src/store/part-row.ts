@@ -60,7 +60,9 @@ export const searchWords = (text: string): string[] =>
     .filter((word) => word !== '');
 
 /** What free text searches in. */
-export const searchedText = (row: PartRow): string =>
+export const searchedText = (
+  row: Pick<PartRow, 'label' | 'name' | 'material' | 'process'>,
+): string =>
   [row.label, row.name, row.material, row.process].filter((text) => text !== null).join(' ');
 
 /** Whether a row answers a query: every word asked for begins a word of the row. */

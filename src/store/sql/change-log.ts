@@ -10,6 +10,8 @@ import type { Tables } from './tables.ts';
 export interface Fresh {
   readonly number: number;
   readonly change: Change;
+  /** Length of its text. */
+  readonly characters: number;
 }
 
 /**
@@ -30,7 +32,7 @@ export async function storeChanges(
     const number = await storeOne(db, text, { at: at + 1, author, received });
     if (number === undefined) continue;
     at += 1;
-    fresh.push({ number, change });
+    fresh.push({ number, change, characters: text.body.length });
   }
   return { ack: { cursor: at, added: fresh.length }, fresh };
 }

@@ -6,12 +6,16 @@ import { makeFolder, syncFolder } from '../files.ts';
 import { HeldStage, type StageWork } from '../held-stage.ts';
 import type { Ack, Arrived, PartQuery, PartRow, Stage, Store, StudyHead } from '../port.ts';
 import { changesSince, lastArrival, lastSeq, storeChanges } from '../sql/change-log.ts';
-import { foldedHeads, foldedParts } from '../sql/folded.ts';
+import { findParts } from '../sql/find-parts.ts';
 import { migrate } from '../sql/migrations/index.ts';
-import type { Tables } from '../sql/tables.ts';
+import { Projector } from '../sql/projector.ts';
+import { rebuildProjections } from '../sql/rebuild.ts';
+import { studyHeads } from '../sql/study-heads.ts';
+import type { SqlLibrary, Tables } from '../sql/tables.ts';
 import { WriteTurn } from '../write-turn.ts';
 import { backUp } from './backup.ts';
 import { type Connection, openReader, openWriter } from './connection.ts';
+import { FTS_WORDS } from './fts-words.ts';
 import { dataVersion } from './pragmas.ts';
 
 export interface SqliteStoreOptions {
@@ -33,7 +37,7 @@ export async function openSqliteStore(
   await makeFolder(join(dir, 'blobs'));
   const writer = openWriter(file, waitMs);
   try {
-    await writer.db.transaction().execute((db) => migrate(db, file));
+    await writer.db.transaction().execute((db) => migrate(over(db), file));
     await syncFolder(dir);
     return new SqliteStore(dir, file, waitMs, writer, openReader(file));
   } catch (error) {
@@ -57,7 +61,10 @@ class SqliteStore implements Store {
   }
 
   async append(study: string, batch: readonly Change[], author: string): Promise<Ack> {
-    return this.#write((db) => keep(db, study, batch, author));
+    return this.#write(async (library) => {
+      const projector = await Projector.of(library, study);
+      return keep(library, projector, study, batch, author);
+    });
   }
 
   stage(study: string, author: string): Promise<Stage> {
@@ -76,7 +83,7 @@ class SqliteStore implements Store {
   }
 
   studies(): Promise<readonly StudyHead[]> {
-    return foldedHeads(this.#reader.db);
+    return studyHeads(over(this.#reader.db));
   }
 
   lastSeq(study: string, device: string): Promise<number> {
@@ -84,11 +91,11 @@ class SqliteStore implements Store {
   }
 
   find(query: PartQuery): Promise<readonly PartRow[]> {
-    return foldedParts(this.#reader.db, query);
+    return findParts(over(this.#reader.db), query);
   }
 
   rebuild(): Promise<void> {
-    return Promise.resolve();
+    return this.#write(rebuildProjections);
   }
 
   version(): Promise<number> {
@@ -119,19 +126,21 @@ class SqliteStore implements Store {
   }
 
   /** One transaction: what it returns is returned after the commit, which is after the fsync. */
-  #write<T>(work: (db: Kysely<Tables>) => Promise<T>): Promise<T> {
-    return this.#turn.during(() => this.#writer.db.transaction().execute(work));
+  #write<T>(work: (library: SqlLibrary) => Promise<T>): Promise<T> {
+    return this.#turn.during(() => this.#writer.db.transaction().execute((db) => work(over(db))));
   }
 }
 
-/** Stores what is new of a batch inside the transaction open on `db`. */
+/** Stores and projects what is new of a batch, inside the transaction that `library` is in. */
 async function keep(
-  db: Kysely<Tables>,
+  library: SqlLibrary,
+  projector: Projector,
   study: string,
   batch: readonly Change[],
   author: string,
 ): Promise<Ack> {
-  const { ack } = await storeChanges(db, study, batch, author);
+  const { ack, fresh } = await storeChanges(library.db, study, batch, author);
+  await projector.project(fresh);
   return ack;
 }
 
@@ -140,10 +149,13 @@ function stageWork(
   study: string,
   author: string,
 ): StageWork {
+  const library = over(transaction);
+  let projector: Projector | undefined;
   let added = 0;
   return {
     add: async (batch) => {
-      added += (await keep(transaction, study, batch, author)).added;
+      projector ??= await Projector.of(library, study);
+      added += (await keep(library, projector, study, batch, author)).added;
     },
     commit: async () => {
       const cursor = await lastArrival(transaction, study);
@@ -153,3 +165,6 @@ function stageWork(
     rollBack: () => transaction.rollback().execute(),
   };
 }
+
+/** SQLite's own SQL beside a connection or a transaction. */
+const over = (db: Kysely<Tables>): SqlLibrary => ({ db, words: FTS_WORDS });

@@ -1,16 +1,20 @@
-import type { Kysely } from 'kysely';
 import { refusal } from '../../refuse.ts';
-import type { Tables } from '../tables.ts';
+import type { SqlLibrary } from '../tables.ts';
 import { changes } from './0001-changes.ts';
+import { projections } from './0002-projections.ts';
 
 /** Forward only, in order; the number of those that have run is the schema's version. */
-const MIGRATIONS: readonly ((db: Kysely<Tables>) => Promise<void>)[] = [changes];
+const MIGRATIONS: readonly ((library: SqlLibrary) => Promise<void>)[] = [
+  ({ db }) => changes(db),
+  ({ db, words }) => projections(db, words),
+];
 
 /**
- * Brings a library's schema to this program's, inside the transaction that is open on `db`.
+ * Brings a library's schema to this program's, inside the transaction that is open on it.
  * @throws RefusalError `bad-call` when the library is newer than the program.
  */
-export async function migrate(db: Kysely<Tables>, where: string): Promise<void> {
+export async function migrate(library: SqlLibrary, where: string): Promise<void> {
+  const { db } = library;
   await db.schema
     .createTable('schema')
     .ifNotExists()
@@ -20,7 +24,7 @@ export async function migrate(db: Kysely<Tables>, where: string): Promise<void> 
   const held = row?.version ?? 0;
   if (held > MIGRATIONS.length) throw newerLibrary(where, held);
   if (held === MIGRATIONS.length) return;
-  for (const step of MIGRATIONS.slice(held)) await step(db);
+  for (const step of MIGRATIONS.slice(held)) await step(library);
   if (row) await db.updateTable('schema').set({ version: MIGRATIONS.length }).execute();
   else await db.insertInto('schema').values({ version: MIGRATIONS.length }).execute();
 }
