@@ -41,7 +41,8 @@ function sumSteps(question: Question, result: BodyResult): StepRow[] {
   if (body.body !== 'tally') return [];
   return body.terms.flatMap((term, i) => {
     const sum = result.sums?.[i]?.result;
-    if (!sum) return [];
+    // A sum over no rows is no number, and no line of the working.
+    if (!sum || !Number.isFinite(sum.form.x)) return [];
     const u =
       sum.missing.length + sum.unknownSpread.length > 0
         ? ('incomplete' as const)

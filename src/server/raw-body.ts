@@ -1,4 +1,4 @@
-import type { Readable } from 'node:stream';
+import { Readable } from 'node:stream';
 import type { FastifyInstance, FastifyRequest } from 'fastify';
 import { type Place, RefusalError } from '../study/index.ts';
 
@@ -20,13 +20,17 @@ export async function* bodyOf(
   const stated = Number(request.headers['content-length'] ?? 0);
   if (stated > limit) throw tooLarge(limit, place, stated);
   let length = 0;
-  for await (const chunk of (request.body ?? []) as Readable) {
-    length += (chunk as Uint8Array).length;
+  for await (const chunk of chunksOf(request.body)) {
+    length += chunk.length;
     if (length > limit) throw tooLarge(limit, place, length);
     yield chunk;
   }
   if (length === 0) throw noBody(place);
 }
+
+/** Left open when its reader stops: the refusal has to go out on the same connection. */
+const chunksOf = (body: unknown): AsyncIterable<Uint8Array> | readonly Uint8Array[] =>
+  body instanceof Readable ? body.iterator({ destroyOnReturn: false }) : [];
 
 const tooLarge = (limit: number, place: Place, found: number): RefusalError =>
   new RefusalError({
