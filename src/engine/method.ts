@@ -212,6 +212,8 @@ export interface OutputSpec {
   readonly step?: true;
   /** The decision word that applies to it as it stands: against zero. */
   readonly decides?: 'difference' | 'margin';
+  /** Reports set results of a section side by side that share this word; the name when absent. */
+  readonly alike?: string;
 }
 
 /** One scalar formula for each output. Arguments: the scalar inputs in the order declared. */
@@ -376,10 +378,10 @@ export interface Out {
   readonly decision?: Decision;
   readonly missing: readonly Place[];
   readonly unknownSpread: readonly Place[];
-  /** Reasons to doubt the linear spread. */
-  readonly doubts: readonly string[];
   /** Standard uncertainty with second-order terms, SI, where they add more than a tenth to the variance. */
   readonly secondOrderU?: number;
+  /** Reasons to doubt the linear spread. */
+  readonly doubts: readonly string[];
 }
 
 /** A line of the working. */

@@ -1,11 +1,11 @@
 import type { Answer, Caution, Decision, Out, Question } from '../engine/index.ts';
 import { ROUNDING_RULE, unitSymbol } from '../quantity/index.ts';
-import type { Claim, Finding, RateBook, StudyView, Tie } from '../study/index.ts';
+import type { Claim, RateBook, StudyView, Tie } from '../study/index.ts';
 import { reportClaim } from './claims.ts';
 import { groupFindings } from './finding-groups.ts';
 import type { MapDrawing } from './map.ts';
 import { methodOf } from './methods.ts';
-import type { ReportAnswer, ReportModel, ReportPhoto, ReportRates, ReportStudy } from './model.ts';
+import type { ReportAnswer, ReportModel, ReportRates, ReportStudy } from './model.ts';
 import { reportAnswer } from './report-answer.ts';
 import { sectionsOf } from './sections.ts';
 import { summaryLine } from './summary.ts';
@@ -37,6 +37,13 @@ export interface AnsweredClaim {
   readonly why?: string;
 }
 
+/** A photograph to print, as its file has it. */
+export interface ReportPhoto {
+  readonly caption: string;
+  readonly mediaType: string;
+  readonly bytes: Uint8Array;
+}
+
 export interface ReportInput {
   readonly view: Pick<StudyView, 'header' | 'revision' | 'findings' | 'condition'>;
   readonly rates?: RateBook | undefined;
@@ -55,6 +62,7 @@ export function reportModel(input: ReportInput): ReportModel {
     ...a,
     report: reportAnswer(a.answer, a.question, a.subject),
   }));
+  const sections = sectionsOf(pairs);
   const claims = (input.claims ?? []).map(reportClaim);
   const findings = [...input.view.findings, ...input.answered.flatMap((a) => a.answer.findings)];
   const study = studyOf(input.view);
@@ -65,19 +73,24 @@ export function reportModel(input: ReportInput): ReportModel {
     date: input.date,
     units: unitsOf(pairs.map((p) => p.report)),
     roundingRule: ROUNDING_RULE,
-    summary: pairs.map((p) => summaryLine(p.report)),
+    summary: sections.flatMap((s) => s.answers.map(summaryLine)),
     ...(input.map ? { map: input.map } : {}),
-    sections: sectionsOf(pairs),
+    sections,
     claims,
     unknown: unknownOf(
+      groupFindings(input.view.findings),
       pairs.map((p) => p.report),
       input.notAnswered ?? [],
       claims,
     ),
-    findings: groupFindings(findings satisfies readonly Finding[]),
+    findings: groupFindings(findings),
     cautions: cautionsOf(pairs.map((p) => p.report)),
     methods: distinct(pairs.map((p) => p.question)).map(methodOf),
-    photos: input.photos ?? [],
+    photos: (input.photos ?? []).map(({ caption, mediaType, bytes }) => ({
+      caption,
+      mediaType,
+      base64: Buffer.from(bytes).toString('base64'),
+    })),
   };
 }
 

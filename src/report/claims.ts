@@ -1,13 +1,19 @@
+import type { Out } from '../engine/index.ts';
 import type { AnsweredClaim } from './build-model.ts';
 import type { ReportClaim } from './model.ts';
-import { howWords, lineUnder, shownNumber } from './wording.ts';
+import { openWords } from './summary.ts';
+import { howWords, lineUnder, placeWords, shownNumber } from './wording.ts';
+
+/** Reasons printed beside an open claim. */
+const REASONS = 2;
 
 /** A claim in words: open, or answered with a number, a spread and a word by a rule. */
-export function reportClaim({ claim, about, tie, out, decision, why }: AnsweredClaim): ReportClaim {
+export function reportClaim(answered: AnsweredClaim): ReportClaim {
+  const { claim, about, tie, out, decision } = answered;
   return {
     words: claim.words,
     by: claim.by,
-    heard: claim.heard,
+    heard: claim.heard.replace('T', ' '),
     how: howWords(claim.how),
     line: lineUnder(claim.how),
     about,
@@ -15,8 +21,26 @@ export function reportClaim({ claim, about, tie, out, decision, why }: AnsweredC
     test: tie ? `${tie.test.is} ${tie.test.asWritten}, by ${tie.question}: ${tie.output}` : '',
     ...(out ? { shown: shownNumber({ ...out, how: 'calculated' }) } : {}),
     rule: decision?.rule ?? '',
-    why: decision
-      ? ''
-      : (why ?? (tie ? 'the question has no complete answer yet' : 'tied to no question')),
+    why: decision ? '' : whyOpen(answered),
   };
 }
+
+/** What its result lacks, by number; else the reason handed in. */
+function whyOpen({ tie, out, why }: AnsweredClaim): string {
+  const lacking = out ? openWords([placesOf(out)]) : '';
+  if (lacking !== '') return lacking;
+  if (why !== undefined) return shortened(why);
+  return tie ? 'the question has no complete answer yet' : 'tied to no question';
+}
+
+/** Of many reasons the first ones: asking the question shows them all. */
+function shortened(why: string): string {
+  const reasons = why.split('; ');
+  const rest = reasons.length - REASONS;
+  return rest > 0 ? `${reasons.slice(0, REASONS).join('; ')}; and ${rest} more reasons` : why;
+}
+
+const placesOf = (out: Out) => ({
+  missing: out.missing.map(placeWords),
+  unknownSpread: out.unknownSpread.map(placeWords),
+});

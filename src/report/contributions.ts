@@ -1,6 +1,6 @@
-import type { Answer, Out } from '../engine/index.ts';
+import type { Answer, Out, Variable } from '../engine/index.ts';
 import type { Contribution, ReportOut } from './model.ts';
-import { VARIABLE_WORDS } from './wording.ts';
+import { othersText, placeWords, VARIABLE_WORDS } from './wording.ts';
 
 /** Contributions drawn one by one, and the smallest share that is. */
 const DRAWN = 5;
@@ -16,7 +16,7 @@ export function contributionsOf(
   const all = out.linear.map(([id, c]): Contribution => {
     const variable = variables[id];
     return {
-      label: variable?.label ?? id,
+      label: variable ? labelOf(variable) : id,
       what: variable ? VARIABLE_WORDS[variable.what] : '',
       share: (c * c) / total,
     };
@@ -27,6 +27,12 @@ export function contributionsOf(
   const share = rest.reduce((sum, c) => sum + c.share, 0);
   return {
     contributions: drawn,
-    ...(rest.length > 0 ? { others: { count: rest.length, share } } : {}),
+    ...(rest.length > 0 ? { others: { words: othersText(rest.length), share } } : {}),
   };
+}
+
+/** A reading by its subject and property in words; anything else by its own label. */
+function labelOf({ what, label, place: { subject, property } }: Variable): string {
+  if (what !== 'reading' || subject === undefined || property === undefined) return label;
+  return placeWords({ subject, property });
 }

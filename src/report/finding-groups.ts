@@ -1,5 +1,6 @@
-import { type Finding, placeText } from '../study/index.ts';
+import type { Finding } from '../study/index.ts';
 import type { FindingGroup } from './model.ts';
+import { placeWords } from './wording.ts';
 
 const LEVELS: readonly Finding['level'][] = ['gap', 'doubt', 'note'];
 
@@ -16,7 +17,7 @@ export function groupFindings(findings: readonly Finding[]): FindingGroup[] {
       at: [],
     };
     groups.set(key, group);
-    const at = { place: placeText(f.place), value: f.value ?? '' };
+    const at = { place: placeWords(f.place), value: f.value ?? '' };
     if (!group.at.some((a) => a.place === at.place && a.value === at.value)) group.at.push(at);
   }
   return [...groups.values()].sort((a, b) => LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level));

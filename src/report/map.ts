@@ -1,3 +1,4 @@
+import { formatNumber } from '../quantity/index.ts';
 import { type Id, isMissing, type NodeSpec, type StudyView } from '../study/index.ts';
 
 /**
@@ -63,11 +64,13 @@ interface Body {
 }
 type Triple = readonly [x: number, y: number, z: number];
 
-/** A part without an envelope is drawn as a cube of its mass at this density, kg/m³. */
-const DRAWN_DENSITY = 1000;
+/** A part without an envelope is drawn as a cube of one piece's mass at this density, kg/m³. */
+const DRAWN_DENSITY = 2700;
 /** Parts numbered on the drawing. */
 const ITEMS = 8;
 const MARGIN = 120;
+/** Dimension line below the ground. */
+const DIMENSION_Y = 230;
 
 /** Draws what a study's readings allow; undefined when no part has a place. */
 export function mapDrawing(
@@ -76,7 +79,11 @@ export function mapDrawing(
 ): MapDrawing | undefined {
   const parts = view.nodes('part').flatMap((n) => partBody(view, n));
   if (parts.length === 0) return undefined;
-  const bodies = [...view.nodes('assembly').flatMap((n) => assemblyBody(view, n, parts)), ...parts];
+  const bySize = [...parts].sort((a, b) => b.size[0] * b.size[1] - a.size[0] * a.size[1]);
+  const bodies = [
+    ...view.nodes('assembly').flatMap((n) => assemblyBody(view, n, parts)),
+    ...bySize,
+  ];
   const wheels = wheelsOf(view);
   const items = [...parts].sort((a, b) => b.mass - a.mass).slice(0, ITEMS);
   return {
@@ -90,7 +97,7 @@ export function mapDrawing(
 function captionOf(parts: readonly Body[], marks: readonly MapMark[]): string {
   const signs = marks.map((m) => `${m.sign} with cross: ${m.words}`);
   return [
-    `${parts.length} parts by position; size by envelope, else a cube of the part's mass at ${DRAWN_DENSITY} kg/m³, no outline`,
+    `${parts.length} parts by position; size by envelope, else a cube of one piece's mass at ${DRAWN_DENSITY} kg/m³, no outline`,
     ...signs,
   ].join(' · ');
 }
@@ -113,6 +120,7 @@ function reading(view: StudyView, id: Id, property: string, component = 0): numb
   if (isMissing(cell)) return undefined;
   const { value } = cell;
   if (value.t === 'scalar') return value.x;
+  if (value.t === 'count') return value.n;
   return value.t === 'vector' ? value.x[component] : undefined;
 }
 
@@ -130,7 +138,8 @@ function partBody(view: StudyView, node: NodeSpec): Body[] {
   const at = triple([0, 1, 2].map((i) => reading(view, node.id, 'position', i)));
   if (!at) return [];
   const mass = Math.max(reading(view, node.id, 'mass') ?? 0, 0);
-  const side = 1000 * Math.cbrt(mass / DRAWN_DENSITY);
+  const pieces = Math.max(reading(view, node.id, 'count') ?? 1, 1);
+  const side = 1000 * Math.cbrt(mass / pieces / DRAWN_DENSITY);
   const size = envelopeOf(view, node.id) ?? ([side, side, side] as const);
   return [{ label: node.label, words: node.name, at, size, mass, kind: 'part' }];
 }
@@ -174,8 +183,8 @@ function wheelsOf(view: StudyView): Wheels | undefined {
 }
 
 /** Y points right in the frame; in plan, seen from above with the front to the left, right is up. */
-const PLAN = (at: Triple): Point => [at[0], -at[1]];
-const SIDE = (at: Triple): Point => [at[0], -at[2]];
+const PLAN = (at: Triple): Point => [at[0], 0 - at[1]];
+const SIDE = (at: Triple): Point => [at[0], 0 - at[2]];
 
 function planView(
   bodies: readonly Body[],
@@ -258,10 +267,10 @@ function planWheels(w: Wheels): MapShape[] {
 }
 
 function sideWheels(w: Wheels): MapShape[] {
-  const text = `${Math.round(w.wheelbase)}`;
+  const text = formatNumber(w.wheelbase, 0);
   return [
     ...[0, w.wheelbase].map((x): MapShape => ({ s: 'circle', x, y: -w.radius, r: w.radius })),
-    { s: 'dimension', from: 0, to: w.wheelbase, y: MARGIN, text },
+    { s: 'dimension', from: 0, to: w.wheelbase, y: DIMENSION_Y, text },
   ];
 }
 

@@ -20,7 +20,8 @@ export interface ShownNumber {
   readonly spread: string;
   /** Unit as printed; empty for the number one. */
   readonly symbol: string;
-  readonly incomplete: boolean;
+  /** What is not complete, in a word; empty when nothing is. */
+  readonly incomplete: string;
   /** Line under the number, and the word it stands for. */
   readonly line: LineUnder;
   readonly how: string;
@@ -42,13 +43,17 @@ export interface Contribution {
 
 export interface ReportOut {
   readonly name: string;
+  /** Results of other questions with this word are set beside it. */
+  readonly alike: string;
+  /** It decides something, or will once it is complete. */
+  readonly decides: boolean;
   readonly symbol: string;
   readonly meaning: string;
   readonly shown: ShownNumber;
   readonly decision?: ReportDecision;
   readonly contributions: readonly Contribution[];
   /** Contributions too small to stand alone. */
-  readonly others?: { readonly count: number; readonly share: number };
+  readonly others?: { readonly words: string; readonly share: number };
   readonly doubts: readonly string[];
   /** Places where a reading is missing, and where one has no known spread. */
   readonly missing: readonly string[];
@@ -179,10 +184,10 @@ export interface UnknownGroup {
   readonly items: readonly string[];
 }
 
-export interface ReportPhoto {
+export interface PrintedPhoto {
   readonly caption: string;
   readonly mediaType: string;
-  readonly bytes: Uint8Array;
+  readonly base64: string;
 }
 
 export interface ReportStudy {
@@ -221,5 +226,5 @@ export interface ReportModel {
   readonly findings: readonly FindingGroup[];
   readonly cautions: readonly Caution[];
   readonly methods: readonly ReportMethod[];
-  readonly photos: readonly ReportPhoto[];
+  readonly photos: readonly PrintedPhoto[];
 }

@@ -1,11 +1,11 @@
-import type { Answer, Out, Question } from '../engine/index.ts';
-import { type Place, placeText } from '../study/index.ts';
+import type { Answer, Out, OutputSpec, Question, StepRow } from '../engine/index.ts';
+import type { Place } from '../study/index.ts';
 import { contributionsOf } from './contributions.ts';
 import { groupFindings } from './finding-groups.ts';
 import type { ReportAnswer, ReportOut, ReportStep } from './model.ts';
 import { answerFigures } from './scale-figure.ts';
 import { answerTables } from './tables.ts';
-import { basisText, type NumberGiven, shownNumber, stepNumber } from './wording.ts';
+import { basisText, type NumberGiven, placeWords, shownNumber, subjectWords } from './wording.ts';
 
 /** Lines of a working beyond these say little on paper; the record has them all. */
 const STEPS_PRINTED = 60;
@@ -19,20 +19,22 @@ const SHIFT_SHARE = 0.1;
  * sums of its tally have their units.
  */
 export function reportAnswer(answer: Answer, question?: Question, subject = ''): ReportAnswer {
-  const outs = Object.values(answer.outs).filter((out) => !isStep(out, question));
+  const specOf = (out: Out) => question?.body.outputs.find((o) => o.name === out.name);
+  // Intermediate results stand in the working only.
+  const outs = Object.values(answer.outs).filter((out) => !specOf(out)?.step);
   const numbers = outs.map(outNumber);
-  const reportOuts = outs.map((out) => reportOut(out, numbers, answer));
+  const reportOuts = outs.map((out) => reportOut(out, numbers, answer, specOf(out)));
   return {
     question: answer.question,
     version: answer.version,
     key: answer.key,
     title: answer.title,
     wording: answer.wording,
-    subject,
+    subject: subjectWords(subject),
     outs: reportOuts,
     figures: answerFigures(reportOuts),
     tables: answerTables(answer, question),
-    steps: answer.steps.slice(0, STEPS_PRINTED).map(reportStep),
+    steps: answer.steps.slice(0, STEPS_PRINTED).map((s) => reportStep(s, outs)),
     stepsLeftOut: Math.max(answer.steps.length - STEPS_PRINTED, 0),
     assumed: answer.steps.filter((s) => s.how === 'assumed').map((s) => s.meaning),
     findings: groupFindings(answer.findings),
@@ -43,15 +45,18 @@ export function reportAnswer(answer: Answer, question?: Question, subject = ''):
   };
 }
 
-/** Intermediate results stand in the working only. */
-const isStep = (out: Out, question?: Question): boolean =>
-  question?.body.outputs.some((o) => o.name === out.name && o.step) ?? false;
-
 const outNumber = (out: Out): NumberGiven => ({ ...out, how: 'calculated' });
 
-function reportOut(out: Out, beside: readonly NumberGiven[], answer: Answer): ReportOut {
+function reportOut(
+  out: Out,
+  beside: readonly NumberGiven[],
+  answer: Answer,
+  spec: OutputSpec | undefined,
+): ReportOut {
   return {
     name: out.name,
+    alike: spec?.alike ?? out.name,
+    decides: spec?.decides !== undefined || out.decision !== undefined,
     symbol: out.symbol,
     meaning: out.meaning,
     shown: shownNumber(outNumber(out), beside),
@@ -64,7 +69,7 @@ function reportOut(out: Out, beside: readonly NumberGiven[], answer: Answer): Re
   };
 }
 
-const placeTexts = (places: readonly Place[]): string[] => [...new Set(places.map(placeText))];
+const placeTexts = (places: readonly Place[]): string[] => [...new Set(places.map(placeWords))];
 
 function notesOf(out: Out): string[] {
   const notes: string[] = [];
@@ -74,13 +79,22 @@ function notesOf(out: Out): string[] {
     const mean = shownNumber({ ...outNumber(out), x: out.x + out.meanShift });
     notes.push(`skewed: the mean lies at ${mean.value} ${mean.symbol}`.trim());
   }
+  if (out.secondOrderU !== undefined) {
+    const wider = shownNumber({ ...outNumber(out), u: out.secondOrderU });
+    notes.push(`with second-order terms the spread is ± ${wider.spread} ${wider.symbol}`.trim());
+  }
   return notes;
 }
 
-const reportStep = (step: Answer['steps'][number]): ReportStep => ({
-  symbol: step.symbol,
-  meaning: step.meaning,
-  shown: step.shown,
-  number: stepNumber(step),
-  place: step.place ? placeText(step.place) : '',
-});
+/** A step that is a result has the same digits as the result, also when it is not complete. */
+function reportStep(step: StepRow, outs: readonly Out[]): ReportStep {
+  const out = outs.find((o) => o.symbol === step.symbol && o.x === step.x);
+  const knownU = out ? { knownU: out.knownU, missing: out.missing } : {};
+  return {
+    symbol: step.symbol,
+    meaning: step.meaning,
+    shown: step.shown,
+    number: shownNumber({ ...step, ...knownU, how: step.how ?? 'calculated' }),
+    place: step.place ? placeWords(step.place) : '',
+  };
+}

@@ -1,6 +1,6 @@
 import { formatNumber, fromSi, spreadFromSi } from '../quantity/index.ts';
 import type { ReportOut, ShownNumber } from './model.ts';
-import { numberText } from './wording.ts';
+import { shortText } from './wording.ts';
 
 /** Whiskers reach this many standard uncertainties to each side. */
 const WHISKER_U = 2;
@@ -38,7 +38,7 @@ interface Row {
 export function answerFigures(outs: readonly ReportOut[]): ScaleFigure[] {
   const drawable = outs.filter((o) => hasSpread(o.shown));
   const figures: ScaleFigure[] = [];
-  for (const gap of drawable.filter((o) => o.decision)) {
+  for (const gap of drawable.filter((o) => o.decides)) {
     const sides = balanceSides(gap, drawable);
     const figure = sides ? balance(gap, sides) : againstZero(gap);
     if (figure) figures.push(figure);
@@ -76,7 +76,7 @@ function balance(gap: ReportOut, sides: [ReportOut, ReportOut]): ScaleFigure | u
   );
   const [a, b] = drawn?.rows ?? [];
   if (!drawn || !a || !b) return undefined;
-  const text = numberText(gap.shown);
+  const text = shortText(gap.shown);
   return {
     ...drawn,
     alt: `${drawn.alt} The difference is ${text}${gap.decision ? `: ${gap.decision.word}` : ''}.`,
@@ -91,7 +91,7 @@ function figure(title: string, rows: readonly Row[], withZero = false): ScaleFig
   const spans = rows.map(({ label, shown }) => {
     const x = fromSi(shown.x, shown.unit, shown.kind);
     const reach = WHISKER_U * spreadFromSi(shown.knownU, shown.unit, shown.kind);
-    return { label, text: numberText(shown), x, low: x - reach, high: x + reach };
+    return { label, text: shortText(shown), x, low: x - reach, high: x + reach };
   });
   const ends = [...spans.flatMap((s) => [s.low, s.high]), ...(withZero ? [0] : [])];
   const low = Math.min(...ends);

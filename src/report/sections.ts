@@ -19,21 +19,27 @@ export function sectionsOf(pairs: readonly Placed[]): ReportSection[] {
     .sort((a, b) => a.order - b.order || (a.id < b.id ? -1 : 1));
 }
 
+/** Answers that decide something stand before those that only tell. */
+const decidedFirst = (answers: readonly ReportAnswer[]): ReportAnswer[] => {
+  const decides = (a: ReportAnswer): boolean => a.outs.some((o) => o.decides);
+  return [...answers.filter(decides), ...answers.filter((a) => !decides(a))];
+};
+
 function sectionOf(pairs: readonly Placed[]): ReportSection {
   const [first] = pairs as [Placed, ...Placed[]];
-  const answers = pairs.map((p) => p.report);
+  const answers = decidedFirst(pairs.map((p) => p.report));
   return { ...first.question.section, comparisons: comparisonsOf(answers), answers };
 }
 
 /**
- * Results of one name, kind and unit that more than one question of a section gives for one
+ * Results alike, of one kind and unit, that more than one question of a section gives for one
  * subject: set side by side, told apart, and not combined.
  */
 function comparisonsOf(answers: readonly ReportAnswer[]): Comparison[] {
   const byName = new Map<string, { meaning: string; entries: Comparison['entries'][number][] }>();
   for (const answer of answers)
     for (const out of answer.outs) {
-      const key = [answer.subject, out.name, out.shown.kind, out.shown.unit].join('\n');
+      const key = [answer.subject, out.alike, out.shown.kind, out.shown.unit].join('\n');
       const held = byName.get(key) ?? { meaning: out.meaning, entries: [] };
       byName.set(key, held);
       if (!held.entries.some((e) => e.from === answer.title))

@@ -1,4 +1,4 @@
-import type { ReportAnswer, SummaryLine } from './model.ts';
+import type { ReportAnswer, ReportOut, SummaryLine } from './model.ts';
 
 /** An answer in short. */
 export function summaryLine(answer: ReportAnswer): SummaryLine {
@@ -10,15 +10,14 @@ export function summaryLine(answer: ReportAnswer): SummaryLine {
       shown: o.shown,
       ...(o.decision ? { word: o.decision.word } : {}),
     })),
-    open: openWords(answer),
+    open: answer.outs.length === 0 ? 'no number could be worked out' : openWords(answer.outs),
   };
 }
 
-/** What keeps an answer open: readings that are missing, or whose spread is not known. */
-function openWords(answer: ReportAnswer): string {
-  if (answer.outs.length === 0) return 'no number could be worked out';
-  const missing = new Set(answer.outs.flatMap((o) => o.missing)).size;
-  const unknown = new Set(answer.outs.flatMap((o) => o.unknownSpread)).size;
+/** What keeps results open: readings that are missing, or whose spread is not known; empty when nothing does. */
+export function openWords(outs: readonly Pick<ReportOut, 'missing' | 'unknownSpread'>[]): string {
+  const missing = new Set(outs.flatMap((o) => o.missing)).size;
+  const unknown = new Set(outs.flatMap((o) => o.unknownSpread)).size;
   const words = [
     ...(missing > 0 ? [`${missing} missing`] : []),
     ...(unknown > 0 ? [`${unknown} without a known spread`] : []),

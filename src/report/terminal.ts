@@ -2,7 +2,7 @@ import type { Answer, Question } from '../engine/index.ts';
 import type { FindingGroup, ReportAnswer, ReportModel, ReportOut, ShownNumber } from './model.ts';
 import { reportAnswer } from './report-answer.ts';
 import { padEnd, padStart, plain, textTable, WIDTH, wrap } from './text-layout.ts';
-import { LEVEL_WORDS, percentText, SPREAD_INCOMPLETE, SPREAD_RULE } from './wording.ts';
+import { LEVEL_WORDS, percentText, SPREAD_RULE } from './wording.ts';
 
 /** Places of one finding, and things of one kind not known, that a summary prints before it counts the rest. */
 const LISTED = 6;
@@ -121,14 +121,13 @@ function numberLines(outs: readonly NumberLine[]): string[] {
 }
 
 const spreadCell = (n: ShownNumber): string => (n.spread === '' ? '' : `± ${plain(n.spread)}`);
-const wordOf = ({ shown, word }: NumberLine): string =>
-  shown.incomplete ? SPREAD_INCOMPLETE : (word ?? '');
+const wordOf = ({ shown, word }: NumberLine): string => shown.incomplete || (word ?? '');
 
 /** What stands behind one result: rule of the word, shares of the spread, doubts. */
 function outRemarks(out: ReportOut): string[] {
   const shares = out.contributions.map((c) => `${c.label} ${percentText(c.share)}`);
   if (out.others && shares.length > 0)
-    shares.push(`${out.others.count} others together ${percentText(out.others.share)}`);
+    shares.push(`${out.others.words} ${percentText(out.others.share)}`);
   const remarks = [
     ...(out.decision ? [`${out.decision.word}: ${out.decision.rule}`] : []),
     ...(shares.length > 0 ? [`spread from: ${shares.join('; ')}`] : []),
@@ -154,7 +153,7 @@ const workingLines = (a: ReportAnswer): string[] => [
     a.steps.map(({ symbol, number, meaning, shown }) => [
       symbol,
       number.value,
-      number.incomplete ? 'incomplete' : spreadCell(number),
+      number.incomplete || spreadCell(number),
       number.symbol,
       number.how,
       meaning,
@@ -186,7 +185,7 @@ const listText = (items: readonly string[], listed: number): string =>
     : items.join('; ');
 
 const itemLines = (what: string, items: readonly string[]): string[] =>
-  wrap(`${what} ${listText(items, LISTED)}`, '  - ', '    ');
+  wrap(`${what}: ${listText(items, LISTED)}`, '  - ', '    ');
 
 function claimLines(claim: ReportModel['claims'][number]): string[] {
   const number = claim.shown

@@ -1,14 +1,22 @@
 import type { NotAnswered } from './build-model.ts';
-import type { ReportAnswer, ReportClaim, UnknownGroup } from './model.ts';
+import type { FindingGroup, ReportAnswer, ReportClaim, UnknownGroup } from './model.ts';
 
-/** All that is not known, in one place: gaps of answers, questions without one, open claims. */
+/** Gaps that an answer's results name themselves. */
+const NAMED_BY_RESULTS: readonly string[] = ['missing', 'spread-unknown'];
+
+/**
+ * All that is not known, in one place: gaps of the record and of answers, questions without an
+ * answer, open claims.
+ */
 export function unknownOf(
+  record: readonly FindingGroup[],
   answers: readonly ReportAnswer[],
   notAnswered: readonly NotAnswered[],
   claims: readonly ReportClaim[],
 ): UnknownGroup[] {
   const open = claims.filter((c) => c.state === 'open').map((c) => `“${c.words}”: ${c.why}`);
   const groups: UnknownGroup[] = [
+    ...record.filter(isGap).map((g) => ({ what: g.what, items: itemsOf(g) })),
     ...answers.flatMap(gapsOf),
     {
       what: 'Questions that could not be answered',
@@ -28,8 +36,16 @@ function gapsOf(answer: ReportAnswer): UnknownGroup[] {
     ...new Set(answer.outs.flatMap((o) => o[of])),
   ];
   return [
-    { what: `${title}: no value for`, items: all('missing') },
-    { what: `${title}: spread not known for`, items: all('unknownSpread') },
+    { what: `${title}: no value`, items: all('missing') },
+    { what: `${title}: spread not known`, items: all('unknownSpread') },
     { what: `${title}: assumed, not read`, items: answer.assumed },
+    ...answer.findings
+      .filter((g) => isGap(g) && !NAMED_BY_RESULTS.includes(g.code))
+      .map((g) => ({ what: `${title}: ${g.what}`, items: itemsOf(g) })),
   ];
 }
+
+const isGap = (g: FindingGroup): boolean => g.level === 'gap';
+
+const itemsOf = (g: FindingGroup): string[] =>
+  g.at.map(({ place, value }) => (value === '' ? place : `${place} (${value})`));

@@ -1,6 +1,13 @@
-import type { Answer, StepRow, Variable } from '../engine/index.ts';
-import { formatTogether, type Kind, unitSymbol, type Way } from '../quantity/index.ts';
-import type { Finding } from '../study/index.ts';
+import type { Answer, Variable } from '../engine/index.ts';
+import {
+  formatTogether,
+  fromSi,
+  type Kind,
+  spreadToSi,
+  unitSymbol,
+  type Way,
+} from '../quantity/index.ts';
+import { type Finding, type Place, placeText, propertyWords } from '../study/index.ts';
 import type { ShownNumber } from './model.ts';
 
 /** Line under a number, after the line types of drawings: how it is known. */
@@ -47,8 +54,26 @@ export const VARIABLE_WORDS: Readonly<Record<Variable['what'], string>> = {
   specimen: 'specimen, shared',
 };
 
+/** What has no name of its own goes by its label alone: "J101 J101" is "J101". */
+export const subjectWords = (subject: string): string => subject.replace(/^(.+) \1$/, '$1');
+
+/**
+ * A place in words: "80-002 Body harness, mass, all pieces". The id of a reading says nothing on
+ * paper where its subject is named.
+ */
+export function placeWords({ reading, ...place }: Place): string {
+  const { subject, property } = place;
+  return placeText({
+    ...place,
+    ...(subject === undefined ? {} : { subject: subjectWords(subject) }),
+    ...(property === undefined ? {} : { property: propertyWords(property) }),
+    ...(reading !== undefined && subject === undefined ? { reading } : {}),
+  });
+}
+
 export const SPREAD_RULE = 'The number after ± is one standard uncertainty.';
-export const SPREAD_INCOMPLETE = 'spread incomplete';
+const NOT_COMPLETE = 'not complete';
+const SPREAD_INCOMPLETE = 'spread incomplete';
 /** Where a number should be and none could be worked out. */
 export const NO_NUMBER = '–';
 
@@ -60,6 +85,8 @@ export interface NumberGiven {
   readonly kind: Kind;
   readonly unit: string;
   readonly how: How;
+  /** What it lacks, where that is known: with nothing missing only its spread is incomplete. */
+  readonly missing?: readonly unknown[];
 }
 
 /**
@@ -69,7 +96,10 @@ export interface NumberGiven {
 export function shownNumber(given: NumberGiven, beside: readonly NumberGiven[] = []): ShownNumber {
   const known = given.u === 'incomplete' ? (given.knownU ?? 0) : given.u;
   const [text = NO_NUMBER] = Number.isFinite(given.x)
-    ? formatTogether([given, ...beside.filter((n) => standTogether(n, given))].map(rounded))
+    ? formatTogether([
+        ...[given, ...beside.filter((n) => standTogether(n, given))].map(rounded),
+        ...coarsest(given),
+      ])
     : [];
   const [value = NO_NUMBER, spread = ''] = (text.split(',')[0] ?? text).split(' ± ');
   return {
@@ -81,11 +111,25 @@ export function shownNumber(given: NumberGiven, beside: readonly NumberGiven[] =
     value,
     spread,
     symbol: unitSymbol(given.unit),
-    incomplete: given.u === 'incomplete',
+    incomplete: incompleteWord(given),
     line: lineUnder(given.how),
     how: howWords(given.how),
   };
 }
+
+/** Significant digits of a number that is not complete, whatever is known of its spread. */
+const INCOMPLETE_DIGITS = 5;
+
+/** A spread that rounds a number which is not complete to few digits; nothing for a complete one. */
+function coarsest(n: NumberGiven): ReturnType<typeof rounded>[] {
+  if (n.u !== 'incomplete' || !n.knownU || n.x === 0) return [];
+  const shown = Math.abs(fromSi(n.x, n.unit, n.kind));
+  const u = 10 ** (Math.floor(Math.log10(shown)) - INCOMPLETE_DIGITS + 2);
+  return [{ ...rounded(n), u: spreadToSi(u, n.unit, n.kind) }];
+}
+
+const incompleteWord = ({ u, missing }: NumberGiven): string =>
+  u !== 'incomplete' ? '' : missing?.length === 0 ? SPREAD_INCOMPLETE : NOT_COMPLETE;
 
 /** For rounding: what of the spread is known, or nothing at all. */
 const rounded = (n: NumberGiven) => {
@@ -106,25 +150,26 @@ const closeUp = (symbol: string): boolean => /^[°′″]$/.test(symbol);
 
 /** "1 645.3 ± 0.2 kg"; an incomplete one says so, and what of its spread is known. */
 export function numberText(n: ShownNumber): string {
-  if (n.incomplete) {
-    const known = n.spread === '' ? '' : `, known part ± ${n.spread}`;
-    return `${withUnit(n.value, n.symbol)}, ${SPREAD_INCOMPLETE}${known}`;
+  if (n.incomplete !== '') {
+    const known = n.spread === '' ? '' : `, known part of its spread ± ${n.spread}`;
+    return `${withUnit(n.value, n.symbol)}, ${n.incomplete}${known}`;
   }
   if (n.spread === '') return withUnit(n.value, n.symbol);
   const both = `${n.value} ± ${n.spread}`;
   return withUnit(closeUp(n.symbol) ? `(${both})` : both, n.symbol);
 }
 
+/** The same for a drawing, where there is no room for what of an incomplete spread is known. */
+export const shortText = (n: ShownNumber): string =>
+  n.incomplete === '' ? numberText(n) : `${withUnit(n.value, n.symbol)}, ${n.incomplete}`;
+
 const withUnit = (text: string, symbol: string): string =>
   symbol === '' ? text : `${text}${closeUp(symbol) ? '' : ' '}${symbol}`;
-
-export const stepNumber = (step: StepRow): ShownNumber =>
-  shownNumber({ ...step, how: step.how ?? 'calculated' });
 
 /** "about 40 · kerb · rates R1": what an answer rests on. */
 export function basisText(basis: Answer['basis']): string {
   return [
-    basis.subject && `of ${basis.subject}`,
+    basis.subject && `of ${subjectWords(basis.subject)}`,
     basis.conditions.length > 0 && `condition ${basis.conditions.join(', ')}`,
     basis.rates && `rates ${basis.rates}`,
     basis.currency && `currency ${basis.currency}`,
@@ -137,3 +182,6 @@ export function basisText(basis: Answer['basis']): string {
 
 export const percentText = (share: number): string =>
   share > 0 && share < 0.005 ? '<1 %' : `${Math.round(100 * share)} %`;
+
+export const othersText = (count: number): string =>
+  count === 1 ? '1 other' : `${count} others together`;

@@ -100,6 +100,7 @@ export default question({
         unit: 'mm',
         meaning: 'height of the centre of gravity over the ground',
         shown: 'h = L b / m + r',
+        alike: 'z',
       },
     ],
     solve: ({ tables, scalars }) => {

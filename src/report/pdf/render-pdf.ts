@@ -1,6 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { NodeCompiler, type NodeError } from '@myriaddreamin/typst-ts-node-compiler';
-import type { ReportModel, ReportPhoto } from '../model.ts';
+import type { PrintedPhoto, ReportModel } from '../model.ts';
 import { LINE_KEY } from '../wording.ts';
 import { coverageOf, fontFiles } from './fonts.ts';
 import { printableData } from './printable.ts';
@@ -39,11 +39,11 @@ const lay = (compiler: NodeCompiler, name: string, bytes: Buffer): void =>
   compiler.mapShadow(`${TEMPLATES}${name}`, bytes);
 
 /** Name under which the template finds a photograph; empty when it is no picture that can be set. */
-function layPhoto(compiler: NodeCompiler, photo: ReportPhoto, i: number): string {
+function layPhoto(compiler: NodeCompiler, photo: PrintedPhoto, i: number): string {
   const ending = IMAGE_ENDINGS[photo.mediaType];
   if (ending === undefined) return '';
   const name = `photo-${i}.${ending}`;
-  lay(compiler, name, Buffer.from(photo.bytes));
+  lay(compiler, name, Buffer.from(photo.base64, 'base64'));
   const trial = compiler.compile({ mainFileContent: `#image("${name}", alt: "trial")` });
   return trial.hasError() ? '' : name;
 }
