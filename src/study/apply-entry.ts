@@ -31,11 +31,16 @@ const APPLY: { readonly [E in EntryKind]: Apply<E> } = {
     if (known(s, id)) s.retired.set(id, why);
   },
   'link.add': (s, { link }) => {
+    if (s.links.has(link.id)) return;
     s.links.set(link.id, link);
-    pushTo(s.linksAt, link.from, link.id);
-    if (link.to !== null) pushTo(s.linksAt, link.to, link.id);
+    for (const end of new Set([link.from, link.to]))
+      if (end !== null) pushTo(s.linksAt, end, link.id);
   },
-  'link.retire': (s, { id }) => void s.links.delete(id),
+  'link.retire': (s, { id }) => {
+    const link = s.links.get(id);
+    s.links.delete(id);
+    for (const end of [link?.from, link?.to]) removeFrom(s.linksAt.get(end ?? ''), id);
+  },
   'reading.add': addReading,
   'reading.withdraw': (s, { id, subject, why }, change) => {
     const standing = s.readings.get(id);
@@ -89,15 +94,7 @@ function addNode(s: FoldState, { node }: Extract<Entry, { e: 'node.add' }>, chan
     );
     return;
   }
-  const others = (s.labels.get(node.label) ?? []).filter((id) => isLive(s, id));
-  if (others.length > 0)
-    doubt(
-      s,
-      'label-used-twice',
-      { subject: node.id },
-      `the number ${node.label} is used by another node too`,
-      'Give one of them another number.',
-    );
+  findSameLabel(s, node.id, node.label);
   const orphan = node.parent !== null && !s.nodes.has(node.parent);
   if (orphan)
     doubt(
@@ -143,6 +140,7 @@ function nameNode(s: FoldState, entry: Extract<Entry, { e: 'node.name' }>, chang
   if (!node) return;
   if (entry.label !== undefined && entry.label !== node.label) {
     noteWrite(s, `label ${entry.id}`, { subject: entry.id }, change);
+    findSameLabel(s, entry.id, entry.label);
     removeFrom(s.labels.get(node.label), entry.id);
     pushTo(s.labels, entry.label, entry.id);
   }
@@ -152,6 +150,17 @@ function nameNode(s: FoldState, entry: Extract<Entry, { e: 'node.name' }>, chang
     label: entry.label ?? node.label,
     name: entry.name ?? node.name,
   });
+}
+
+function findSameLabel(s: FoldState, id: Id, label: string): void {
+  if (!(s.labels.get(label) ?? []).some((other) => isLive(s, other))) return;
+  doubt(
+    s,
+    'label-used-twice',
+    { subject: id },
+    `the number ${label} is used by another node too`,
+    'Give one of them another number.',
+  );
 }
 
 function addReading(

@@ -1,4 +1,11 @@
-import { checkSpread, type Value } from '../quantity/index.ts';
+import {
+  checkSpread,
+  type Kind,
+  kindWords,
+  type Spread,
+  type Value,
+  type VectorValue,
+} from '../quantity/index.ts';
 import type { Change } from './change.ts';
 import { readClock } from './clock.ts';
 import { ENTRY_KINDS, type Entry, type TableChunk } from './entries.ts';
@@ -6,7 +13,7 @@ import type { Place, Refusal } from './finding.ts';
 import { isUlid } from './ids.ts';
 import { propertyDef, propertyWords } from './properties.ts';
 import type { PropertyId, Reading } from './reading.ts';
-import { readCell } from './table-chunk.ts';
+import { type CellRead, firstColumn, readCell, readVector, vectorColumns } from './table-chunk.ts';
 
 /**
  * What no change may carry, whichever door it comes by: the record of truth holds nothing that
@@ -39,7 +46,22 @@ function checkEntry(entry: Entry, place: Place): Refusal[] {
   if (entry.e === 'node.move' && entry.id === entry.parent)
     return [refuse({ subject: entry.id }, 'a node can not be its own parent', entry.id)];
   if (entry.e === 'table.add') return checkTable(entry.table);
+  if (entry.e === 'cause.put') return checkSpreadOf(entry.cause.label, entry.cause.spread, 0);
+  if (entry.e === 'rates.put')
+    return entry.book.cells.flatMap((c) => checkSpreadOf(c.id, c.spread, c.x));
+  if (entry.e === 'claim.tie') return checkSpreadOf(entry.tie.id, EXACT, entry.tie.test.value);
   return [];
+}
+
+const EXACT: Spread = { s: 'exact' };
+const FINITE = 'Write a finite number with its spread, e.g. 12.5 ± 0.2 kg.';
+
+/** A number outside a reading: what a cause, a price or a claim rests on. */
+function checkSpreadOf(subject: string, spread: Spread, x: number): Refusal[] {
+  const why = checkSpread(spread, x);
+  return why === undefined
+    ? []
+    : [{ code: 'bad-value', place: { subject }, value: String(x), why, next: FINITE }];
 }
 
 function checkNode(id: string, parent: string | null, label: string): Refusal[] {
@@ -62,49 +84,86 @@ function checkReading(r: Reading): Refusal[] {
       why: 'a measured value names no instrument',
       next: 'Name the instrument, or say how else the value is known.',
     });
-  const wrong = wrongValue(r.value, r.of.property);
+  const wrong = wrongValue(r.value, r.of.property) ?? wrongShares(r);
   if (wrong) bad.push({ code: 'bad-value', place, value: r.asWritten, ...wrong });
   return bad;
 }
 
-function wrongValue(v: Value, property: PropertyId): Pick<Refusal, 'why' | 'next'> | undefined {
-  const next = 'Write a finite number with its spread, e.g. 12.5 ± 0.2 kg.';
-  if (v.t === 'vector')
-    return v.x.every(Number.isFinite) && v.cov.every(Number.isFinite)
-      ? undefined
-      : { why: 'a position is not finite', next };
+type Wrong = Pick<Refusal, 'why' | 'next'>;
+
+const wrongShares = (r: Reading): Wrong | undefined =>
+  r.causes.every((share) => Number.isFinite(share.effect))
+    ? undefined
+    : { why: 'the effect of a common cause is not finite', next: FINITE };
+
+function wrongValue(v: Value, property: PropertyId): Wrong | undefined {
+  if (v.t === 'vector') return wrongKind(v.kind, property) ?? wrongVector(v);
   if (v.t !== 'scalar' && v.t !== 'count') return undefined;
   const x = v.t === 'scalar' ? v.x : v.n;
-  if (!Number.isFinite(x)) return { why: 'the value is not finite', next };
+  if (!Number.isFinite(x)) return { why: 'the value is not finite', next: FINITE };
   const spread = checkSpread(v.spread, x);
-  if (spread) return { why: spread, next };
-  if (v.t === 'scalar' && x < 0 && propertyDef(property)?.notNegative)
+  if (spread) return { why: spread, next: FINITE };
+  if (v.t === 'count') return wrongCount(v.n, v.spread) ?? wrongKind('count', property);
+  if (x < 0 && propertyDef(property)?.notNegative)
     return { why: `${propertyWords(property)} is negative`, next: 'Check the sign and the tare.' };
-  if (v.t === 'count' && (x < 0 || !Number.isInteger(x)))
-    return { why: 'a count is no whole number from 0', next: 'Count again.' };
-  return undefined;
+  return wrongKind(v.kind, property);
+}
+
+/** A property of our own table holds one kind of quantity; kilograms in a length are a slip. */
+function wrongKind(kind: Kind, property: PropertyId): Wrong | undefined {
+  const wanted = propertyDef(property)?.kind;
+  return wanted === undefined || wanted === kind
+    ? undefined
+    : {
+        why: `${propertyWords(property)} is a ${kindWords(wanted)}, not a ${kindWords(kind)}`,
+        next: 'Write it in a unit of that kind, or under another property.',
+      };
+}
+
+/** A count is whole unless it has a spread: the middle of 9 to 10. */
+const wrongCount = (n: number, spread: Spread): Wrong | undefined =>
+  n >= 0 && (Number.isInteger(n) || spread.s !== 'exact')
+    ? undefined
+    : { why: 'a count is no whole number from 0', next: 'Count again.' };
+
+function wrongVector({ x, cov }: VectorValue): Wrong | undefined {
+  if (!x.every(Number.isFinite) || !cov.every(Number.isFinite))
+    return { why: 'a position is not finite', next: FINITE };
+  const n = x.length;
+  const isWhole = cov.length === 0 || cov.length === n * n;
+  return isWhole && x.every((_, i) => (cov[i * n + i] ?? 0) >= 0)
+    ? undefined
+    : { why: 'the spread of a position is no covariance matrix', next: FINITE };
 }
 
 function checkTable(table: TableChunk): Refusal[] {
-  const bad: Refusal[] = [];
-  for (const [i, row] of table.rows.entries())
-    for (const [c] of table.columns.entries()) {
-      const cell = readCell(row, c, table);
-      if (cell.read !== 'bad') continue;
-      const place = {
-        file: table.file,
-        row: table.firstRow + i,
-        column: table.headings[cell.column] ?? '',
-      };
-      bad.push({
-        code: 'bad-table',
-        place,
-        value: row[cell.column] ?? '',
-        why: cell.why,
-        next: cell.next,
-      });
-    }
-  return bad;
+  const vectors = [...vectorColumns(table.columns)];
+  return table.rows.flatMap((row, i) => [
+    ...table.columns.flatMap((use, c) =>
+      use.use === 'property' && use.component === undefined
+        ? checkCell(table, i, c, readCell(row, c, table), use.property)
+        : [],
+    ),
+    ...vectors.flatMap(([property, columns]) =>
+      checkCell(table, i, firstColumn(columns), readVector(row, columns, table), property),
+    ),
+  ]);
+}
+
+function checkCell(
+  table: TableChunk,
+  row: number,
+  column: number,
+  cell: CellRead,
+  property: PropertyId,
+): Refusal[] {
+  if (cell.read === 'empty') return [];
+  const [wrong, at] =
+    cell.read === 'bad' ? [cell, cell.column] : [wrongValue(cell.value, property), column];
+  if (!wrong) return [];
+  const place = { file: table.file, row: table.firstRow + row, column: table.headings[at] ?? '' };
+  const value = table.rows[row]?.[at] ?? '';
+  return [{ code: 'bad-table', place, value, why: wrong.why, next: wrong.next }];
 }
 
 const refuse = (place: Place, why: string, value: string): Refusal => ({

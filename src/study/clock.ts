@@ -14,13 +14,17 @@ export const clockText = (c: Clock): string =>
 
 /** Reads a clock back; undefined when the text is none. */
 export function readClock(text: string): Clock | undefined {
-  const m = /^([0-9a-f]{12})-([0-9a-f]{4,})-(.+)$/.exec(text);
+  const m = /^([0-9a-f]{12})-([0-9a-f]{4})-(.+)$/.exec(text);
   if (!m?.[1] || !m[2] || !m[3]) return undefined;
   return { ms: Number.parseInt(m[1], 16), count: Number.parseInt(m[2], 16), device: m[3] };
 }
 
+/** More would need a fifth digit, and the text would sort wrongly. */
+const HIGHEST_COUNT = 0xffff;
+
 /** The clock of the next change on `device`, later than both `last` seen and the wall time. */
 export function tick(last: Clock | undefined, nowMs: number, device: string): Clock {
   if (last === undefined || nowMs > last.ms) return { ms: nowMs, count: 0, device };
+  if (last.count >= HIGHEST_COUNT) return { ms: last.ms + 1, count: 0, device };
   return { ms: last.ms, count: last.count + 1, device };
 }

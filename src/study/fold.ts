@@ -11,7 +11,8 @@ import type { Gesture, StudyView } from './view.ts';
 interface Folded {
   readonly state: FoldState;
   readonly ordered: readonly Change[];
-  readonly view: StudyView;
+  /** Changes without effect because another one carries their id. */
+  readonly beside: readonly Change[];
 }
 
 const FOLDED = new WeakMap<StudyView, Folded>();
@@ -22,13 +23,13 @@ const FOLDED = new WeakMap<StudyView, Folded>();
  * are left out, and the rest is applied one by one.
  */
 export function fold(study: string, changes: readonly Change[]): StudyView {
-  const findings: Finding[] = [];
-  const ordered = inOrder(distinct(changes, findings));
+  const { standing, beside } = distinct(changes);
+  const ordered = inOrder(standing);
   const undone = undoneGestures(ordered);
   const state = emptyState(study);
-  state.findings.push(...findings, ...gaps(study, ordered));
+  state.findings.push(...usedTwice(study, beside), ...gaps(study, ordered));
   for (const change of ordered) if (!undone.has(change.gesture)) applyChange(state, change);
-  return finish(state, ordered, undone);
+  return finish(state, ordered, beside, undone);
 }
 
 /**
@@ -43,11 +44,24 @@ export function extend(view: StudyView, more: readonly Change[]): StudyView {
   const last = before.ordered.at(-1);
   const plain = fresh.every((c) => c.undoes === undefined && (!last || byClock(last, c) < 0));
   const repeated = new Set(fresh.map((c) => c.id)).size < fresh.length;
-  if (!plain || repeated || fresh.length < more.length)
-    return fold(view.study, [...before.ordered, ...more]);
-  for (const change of fresh) applyChange(before.state, change);
   const ordered = [...before.ordered, ...fresh];
-  return finish(before.state, ordered, undoneGestures(ordered));
+  const undone = undoneGestures(ordered);
+  const cut = fresh.some((c) => undone.has(c.gesture));
+  if (!plain || repeated || cut || fresh.length < more.length || skips(before.ordered, fresh))
+    return fold(view.study, [...before.ordered, ...before.beside, ...more]);
+  for (const change of fresh) applyChange(before.state, change);
+  return finish(before.state, ordered, before.beside, undone);
+}
+
+/** True when a device's count goes on from elsewhere than where it was: a gap may open or close. */
+function skips(held: readonly Change[], fresh: readonly Change[]): boolean {
+  const last = new Map<string, number>();
+  for (const c of held) last.set(c.device, Math.max(last.get(c.device) ?? 0, c.seq));
+  return fresh.some((c) => {
+    const next = (last.get(c.device) ?? 0) + 1;
+    last.set(c.device, next);
+    return c.seq !== next;
+  });
 }
 
 /** The changes behind a view, in the order of their clocks. */
@@ -60,6 +74,7 @@ function applyChange(state: FoldState, change: Change): void {
 function finish(
   state: FoldState,
   ordered: readonly Change[],
+  beside: readonly Change[],
   undone: ReadonlySet<string>,
 ): StudyView {
   const view = new StudyViewOf(
@@ -68,39 +83,34 @@ function finish(
     ordered.length,
     gesturesOf(ordered, undone),
   );
-  FOLDED.set(view, { state, ordered, view });
+  FOLDED.set(view, { state, ordered, beside });
   return view;
 }
 
-function distinct(changes: readonly Change[], findings: Finding[]): Change[] {
+/** Each change once. Of different ones under one id the one whose text sorts first stands. */
+function distinct(changes: readonly Change[]): { standing: Change[]; beside: Change[] } {
   const byId = new Map<string, Change>();
+  const beside: Change[] = [];
   for (const change of changes) {
-    const held = byId.get(change.id);
-    if (!held) byId.set(change.id, change);
-    else if (held !== change) keepOne(byId, held, change, findings);
+    const held = byId.get(change.id) ?? change;
+    byId.set(change.id, held);
+    if (held === change) continue;
+    const [a, b] = [canonicalText(held), canonicalText(change)];
+    if (b < a) byId.set(change.id, change);
+    if (a !== b) beside.push(b < a ? held : change);
   }
-  return [...byId.values()];
+  return { standing: [...byId.values()], beside };
 }
 
-/** Two changes under one id: the one whose text sorts first stands, whichever came first. */
-function keepOne(
-  byId: Map<string, Change>,
-  held: Change,
-  other: Change,
-  findings: Finding[],
-): void {
-  const [a, b] = [canonicalText(held), canonicalText(other)];
-  if (a === b) return;
-  if (b < a) byId.set(other.id, other);
-  findings.push({
+const usedTwice = (study: string, beside: readonly Change[]): Finding[] =>
+  [...new Set(beside.map((c) => c.id))].sort().map((id) => ({
     code: 'change-id-used-twice',
     level: 'doubt',
-    place: { study: held.study },
-    value: held.id,
+    place: { study },
+    value: id,
     what: 'two different changes carry one id; one of them has no effect',
     next: 'Find the device that was copied or restored and give it a name of its own.',
-  });
-}
+  }));
 
 const byClock = (a: Change, b: Change): number => {
   if (a.clock !== b.clock) return a.clock < b.clock ? -1 : 1;

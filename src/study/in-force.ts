@@ -1,4 +1,11 @@
-import { type ScalarValue, standardUncertainty, type Value, wayRank } from '../quantity/index.ts';
+import {
+  type ScalarValue,
+  type Spread,
+  standardUncertainty,
+  type Value,
+  type VectorValue,
+  wayRank,
+} from '../quantity/index.ts';
 import type { Finding } from './finding.ts';
 import type { CellRef, Reading } from './reading.ts';
 import type { InForce, Missing, StandingReading } from './view.ts';
@@ -18,11 +25,9 @@ export function inForce(
 ): InForce | Missing {
   const live = standing.filter((s) => s.withdrawn === undefined).map((s) => s.reading);
   const picked = live.find((r) => r.id === chosen);
-  if (picked) return single(of, picked, 'chosen', []);
-  const usable = live.filter((r) => r.value.t !== 'absent');
-  const last = live.at(-1);
-  if (!last || (last.value.t === 'absent' && usable.length === 0))
-    return { missing: true, of, why: whyMissing(last) };
+  if (picked && picked.value.t !== 'absent') return single(of, picked, 'chosen', []);
+  const usable = picked ? [] : live.filter((r) => r.value.t !== 'absent');
+  if (usable.length === 0) return { missing: true, of, why: whyMissing(picked ?? live.at(-1)) };
   return combined(of, usable);
 }
 
@@ -34,7 +39,7 @@ function combined(of: CellRef, usable: readonly Reading[]): InForce {
   const bestRank = Math.min(...usable.map((r) => wayRank(r.how)));
   const best = usable.filter((r) => wayRank(r.how) === bestRank);
   const latest = best.at(-1) as Reading;
-  const others = usable.filter((r) => r !== latest && disagree(r.value, latest.value));
+  const others = usable.filter((r) => r !== latest && best.some((b) => disagree(r.value, b.value)));
   const findings = others.length > 0 ? [disagreement(of, latest, others)] : [];
   if (best.length === 1)
     return single(
@@ -88,7 +93,17 @@ function disagree(a: Value, b: Value): boolean {
   if (a.t === 'count' && b.t === 'count') return a.n !== b.n;
   if (a.t === 'text' && b.t === 'text') return a.text !== b.text;
   if (a.t === 'term' && b.t === 'term') return a.code !== b.code;
+  if (a.t === 'vector' && b.t === 'vector')
+    return a.frame !== b.frame || a.x.some((_, i) => scalarsDisagree(along(a, i), along(b, i)));
   return false;
+}
+
+/** One component of a vector. */
+function along(v: VectorValue, i: number): ScalarValue {
+  const variance = v.cov[i * v.x.length + i];
+  const spread: Spread =
+    variance === undefined ? { s: 'unknown' } : { s: 'normal', u: Math.sqrt(variance) };
+  return { t: 'scalar', kind: v.kind, x: v.x[i] ?? Number.NaN, spread };
 }
 
 function scalarsDisagree(a: ScalarValue, b: ScalarValue): boolean {
@@ -104,7 +119,7 @@ function disagreement(of: CellRef, latest: Reading, others: readonly Reading[]):
     level: 'doubt',
     place: { subject: of.subject, property: of.property },
     value: [latest, ...others].map((r) => r.asWritten).join(' against '),
-    what: 'readings of one thing disagree by more than twice the spread of their difference',
+    what: 'readings of one thing disagree by more than twice the spread of their difference, or are in different frames',
     next: 'Look at both, then choose one, withdraw the wrong one or measure again.',
   };
 }

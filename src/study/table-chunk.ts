@@ -41,17 +41,13 @@ export function readCell(row: readonly string[], column: number, writing: Writin
   const spread = readSpread(row, use, kind, parsed.value, writing);
   if ('bad' in spread) return { read: 'bad', ...spread.bad };
   const asWritten = writtenWith(text, use);
-  if (kind === 'count') return { read: 'value', value: asCount(parsed.value), asWritten };
-  return { read: 'value', value: { ...parsed.value, spread: spread.spread }, asWritten };
+  const value: ScalarValue = { ...parsed.value, spread: spread.spread };
+  return { read: 'value', value: kind === 'count' ? asCount(value) : value, asWritten };
 }
 
 const kindOf = (use: PropertyUse): Kind | undefined => use.kind ?? propertyDef(use.property)?.kind;
 
-const asCount = (v: ScalarValue): Value => ({
-  t: 'count',
-  n: v.x,
-  spread: v.spread.s === 'unknown' ? { s: 'exact' } : v.spread,
-});
+const asCount = (v: ScalarValue): Value => ({ t: 'count', n: v.x, spread: v.spread });
 
 const writtenWith = (text: string, use: PropertyUse): string =>
   use.unit && use.unit !== '1' && /^[\d\s.,−-]+$/.test(text) ? `${text} ${use.unit}` : text;
@@ -94,8 +90,8 @@ function readSpread(
   return { spread: u.value.x === 0 ? { s: 'exact' } : { s: 'normal', u: u.value.x } };
 }
 
-/** Columns of one vector property, by component. */
-function vectorColumns(columns: readonly ColumnUse[]): Map<string, number[]> {
+/** Columns of each vector property, by component; one that is not there leaves a hole. */
+export function vectorColumns(columns: readonly ColumnUse[]): Map<string, number[]> {
   const found = new Map<string, number[]>();
   columns.forEach((use, i) => {
     if (use.use !== 'property' || use.component === undefined) return;
@@ -112,19 +108,19 @@ export function readVector(
   columns: readonly number[],
   writing: Writing,
 ): CellRead {
-  const cells = columns.map((c) => readCell(row, c, writing));
+  const cells = Array.from({ length: 3 }, (_, i) => readCell(row, columns[i] ?? -1, writing));
   const bad = cells.find((c) => c.read === 'bad');
   if (bad) return bad;
   const values = cells.flatMap((c) =>
     c.read === 'value' && c.value.t === 'scalar' ? [c.value] : [],
   );
   if (values.length === 0) return { read: 'empty' };
-  if (values.length < columns.length || columns.length < 3)
+  if (values.length < 3)
     return {
       read: 'bad',
       why: 'a position has some of its three numbers only',
       next: 'Give X, Y and Z, or leave all three empty.',
-      column: columns[cells.findIndex((c) => c.read === 'empty')] ?? columns[0] ?? 0,
+      column: columns[cells.findIndex((c) => c.read === 'empty')] ?? firstColumn(columns),
     };
   return {
     read: 'value',
@@ -132,6 +128,10 @@ export function readVector(
     asWritten: columns.map((c) => row[c]?.trim()).join(', '),
   };
 }
+
+/** The first column that is there. */
+export const firstColumn = (columns: readonly number[]): number =>
+  columns.find((c) => c !== undefined) ?? 0;
 
 function vectorOf(values: readonly ScalarValue[], frame: string): Value {
   const us = values.map((v) => standardUncertainty(v.spread, v.x));
@@ -174,7 +174,7 @@ function* expandRow(
   }
   for (const [property, columns] of vectors) {
     const cell = readVector(row, columns, chunk);
-    const first = columns[0] ?? 0;
+    const first = firstColumn(columns);
     const use = chunk.columns[first];
     if (cell.read === 'value' && use?.use === 'property')
       yield readingEntry(chunk, id, rowNumber, row, first, { ...use, property }, cell);
