@@ -6,19 +6,17 @@ const LEVELS: readonly Finding['level'][] = ['gap', 'doubt', 'note'];
 
 /** Findings that say the same of several places, taken together; what is missing comes first. */
 export function groupFindings(findings: readonly Finding[]): FindingGroup[] {
-  const groups = new Map<string, FindingGroup & { at: { place: string; value: string }[] }>();
+  const groups = new Map<string, { first: Finding; at: Map<string, FindingGroup['at'][number]> }>();
   for (const f of findings) {
     const key = [f.level, f.code, f.what, f.next].join('\n');
-    const group = groups.get(key) ?? {
-      code: f.code,
-      level: f.level,
-      what: f.what,
-      next: f.next,
-      at: [],
-    };
+    const group = groups.get(key) ?? { first: f, at: new Map() };
     groups.set(key, group);
     const at = { place: placeWords(f.place), value: f.value ?? '' };
-    if (!group.at.some((a) => a.place === at.place && a.value === at.value)) group.at.push(at);
+    group.at.set(`${at.place}\n${at.value}`, at);
   }
-  return [...groups.values()].sort((a, b) => LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level));
+  return [...groups.values()]
+    .map(({ first: { code, level, what, next }, at }) => {
+      return { code, level, what, next, at: [...at.values()] };
+    })
+    .sort((a, b) => LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level));
 }

@@ -52,7 +52,7 @@ export function textTable(
 ): string[] {
   const all = [columns.map((c) => plain(c.head)), ...rows.map((row) => row.map(plain))];
   const widths = fitted(
-    columns.map((_, i) => Math.max(...all.map((row) => lengthOf(row[i] ?? '')))),
+    columns.map((_, i) => all.reduce((most, row) => Math.max(most, lengthOf(row[i] ?? '')), 0)),
     WIDTH - indent.length,
   );
   return all.flatMap((row) => tableRow(row, columns, widths, indent));

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { reportFonts } from '../../scripts/unpack-fonts.ts';
 import { coverageOf, fontFiles } from '../../src/report/pdf/fonts.ts';
 import { printable } from '../../src/report/pdf/printable.ts';
-import { GLYPHS } from './fixture.ts';
+import { GLYPHS } from './signs.ts';
 
 const FOLDER = new URL('../../src/report/fonts/', import.meta.url);
 const covered = coverageOf(fontFiles());

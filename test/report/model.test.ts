@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { askWritten, question } from '../../src/engine/index.ts';
 import { answerText, reportModel } from '../../src/report/index.ts';
-import { everything, LITERAL } from './fixture.ts';
+import { everything } from './fixture.ts';
+import { LITERAL } from './signs.ts';
 
 const model = reportModel(everything());
 const answers = model.sections.flatMap((s) => s.answers);

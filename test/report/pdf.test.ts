@@ -4,7 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { renderPdf, reportModel } from '../../src/report/index.ts';
-import { everything, GLYPHS, LITERAL } from './fixture.ts';
+import { everything } from './fixture.ts';
+import { GLYPHS, LITERAL } from './signs.ts';
 
 const model = reportModel(everything());
 const folder = mkdtempSync(join(tmpdir(), 'report-'));
