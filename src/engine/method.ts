@@ -47,6 +47,11 @@ export interface Question {
   readonly section: Section;
   /** Questions whose answers it reads through Finder.ask. */
   readonly uses?: readonly string[];
+  /**
+   * Asked of the node somebody names, or by a claim; never of every node of its kind when a
+   * whole study is answered.
+   */
+  readonly onRequest?: true;
 }
 
 export interface Section {
@@ -162,10 +167,24 @@ export interface Finder {
   ask(question: string, subject: Id, output: string): Found;
   /** A cell of the rate book whose id starts with `group` and that matches the words. */
   rate(group: string, words: string): (Cell & { readonly rate: RateCell }) | MissingCell;
+  /** A value of a table of data/; whatever reads it shares its variable. */
+  tabled(value: TabledValue): Cell;
   exact(x: number, label: string): Cell;
   missing(label: string, why: string): MissingCell;
   /** For a trial or joint: a node by its label, below the subject or anywhere. */
   node(label: string): Id | undefined;
+}
+
+/** A published or usual value with its spread, as the tables of data/ hold them. */
+export interface TabledValue {
+  /** Names it among all tables: its variable goes by it. */
+  readonly id: string;
+  readonly words: string;
+  /** SI. */
+  readonly x: number;
+  readonly spread: Spread;
+  readonly how: Way;
+  readonly source: string;
 }
 
 /** Variables behind the forms, for contributions, second order and sampling. */

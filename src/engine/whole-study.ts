@@ -41,16 +41,19 @@ export function subjectsFor(
 const hasItsNumbers = (answer: Answer): boolean =>
   Object.keys(answer.outs).length > 0 && !answer.findings.some((f) => f.code === 'not-worked-out');
 
-/** Asks every question of everything it can be asked of, then answers the claims. */
+/**
+ * Asks every question of everything it can be asked of, those on request left out, then answers
+ * the claims.
+ */
 export function answerStudy(
   view: StudyView,
   questions: Questions,
   options: { readonly rates?: string; readonly run?: Run } = {},
 ): StudyAnswers {
   const { rates, run } = options;
-  const all = [...questions.values()].sort(
-    (a, b) => a.section.order - b.section.order || (a.id < b.id ? -1 : 1),
-  );
+  const all = [...questions.values()]
+    .filter((q) => !q.onRequest)
+    .sort((a, b) => a.section.order - b.section.order || (a.id < b.id ? -1 : 1));
   const answers = all.flatMap((question, i) => {
     run?.tick(i / all.length);
     const from = { view, ...(rates === undefined ? {} : { rates }) };

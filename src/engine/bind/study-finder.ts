@@ -9,8 +9,16 @@ import {
   type RateBook,
   type StudyView,
 } from '../../study/index.ts';
-import type { Answer, Cell, Finder, Found, FoundTerm, MissingCell } from '../method.ts';
-import { cellOf, rateCell, type Variables } from './variables.ts';
+import type {
+  Answer,
+  Cell,
+  Finder,
+  Found,
+  FoundTerm,
+  MissingCell,
+  TabledValue,
+} from '../method.ts';
+import { cellOf, rateCell, tabledCell, type Variables } from './variables.ts';
 
 /** Answers a question asked from within another one; missing when there is no such output. */
 export type AskWithin = (question: string, subject: Id) => Answer | string;
@@ -118,6 +126,10 @@ export class StudyFinder implements Finder {
     const place = { subject: label };
     const whole = out.u !== 'incomplete';
     return { form, how: 'calculated', place, label, ...(whole ? {} : { unknownSpread: true }) };
+  }
+
+  tabled(value: TabledValue): Cell {
+    return tabledCell(value, this.variables);
   }
 
   exact(x: number, label: string): Cell {

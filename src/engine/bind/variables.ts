@@ -6,7 +6,7 @@ import {
   standardUncertainty,
 } from '../../quantity/index.ts';
 import type { Cause, InForce, Place, RateCell, Reading, StudyView } from '../../study/index.ts';
-import type { Cell, Variable } from '../method.ts';
+import type { Cell, TabledValue, Variable } from '../method.ts';
 
 /** The independent variables met while inputs are bound, each once. */
 export class Variables {
@@ -183,6 +183,19 @@ export function rateCell(
     rate: cell,
     ...(u === undefined ? { unknownSpread: true as const } : {}),
   };
+}
+
+/** A value of a table of data/ as a cell: its variable is shared by whatever reads it. */
+export function tabledCell(value: TabledValue, variables: Variables): Cell {
+  const { x, spread, how, words, source } = value;
+  const place: Place = { subject: words, property: source };
+  const id = `table:${value.id}`;
+  const form = new FormBuilder();
+  form.x = x;
+  const u = variables.put({ id, label: words, what: 'given', spread, place }, x);
+  if (u) form.contribute(id, u);
+  const unknown = u === undefined ? { unknownSpread: true as const } : {};
+  return { form: form.done(), how, place, label: words, ...unknown };
 }
 
 function readingPlace(reading: Reading, label: string): Place {
