@@ -56,13 +56,13 @@ export function parseQuantity(
 }
 
 function readQuantity(text: string, kind: Kind, options: ParseOptions): ParsedQuantity {
-  const write = `Write a number with its unit, for example ${exampleOf(kind)}.`;
   const all = text.trim();
-  if (all === '') throw new Refused('nothing is written', write);
-  if (all.length > LONGEST_TEXT) throw new Refused(`${all.length} characters are no number`, write);
+  if (all === '') throw new Refused('nothing is written', writeNumber(kind));
+  if (all.length > LONGEST_TEXT)
+    throw new Refused(`${all.length} characters are no number`, writeNumber(kind));
   const { exact, approximate, core } = stripWords(all);
   const c: Context = { kind, decimal: options.decimal ?? chooseDecimal(core, kind), options };
-  const { x, spread, unit } = readShape(core, c) ?? refuse(text, c, write);
+  const { x, spread, unit } = readShape(core, c) ?? refuse(text, c);
   if (exact && spread.s !== 'unknown')
     throw new Refused('an exact number has no spread', 'Leave out "exactly" or the spread.');
   if (kind === 'count') checkCount(x, spread);
@@ -71,13 +71,19 @@ function readQuantity(text: string, kind: Kind, options: ParseOptions): ParsedQu
   return { ok: true, value: { t: 'scalar', kind, x, spread: stated }, unit, approximate };
 }
 
-const refuse = (text: string, c: Context, write: string): never => {
+const writeNumber = (kind: Kind): string =>
+  `Write a number with its unit, for example ${exampleOf(kind)}.`;
+
+const refuse = (text: string, c: Context): never => {
   if (c.options.decimal && decimalSignOf(text) !== c.decimal && /\d[.,]\d/.test(text))
     throw new Refused(
       `"${text.trim()}" does not have "${c.decimal}" as its decimal sign`,
       `Write it with "${c.decimal}", or say that the decimal sign is another.`,
     );
-  throw new Refused(`"${text.trim()}" is no ${kindWords(c.kind)} that can be read`, write);
+  throw new Refused(
+    `"${text.trim()}" is no ${kindWords(c.kind)} that can be read`,
+    writeNumber(c.kind),
+  );
 };
 
 /** Takes off "exactly", "about" and the like, and refuses what only bounds a value. */

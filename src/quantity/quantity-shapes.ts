@@ -79,9 +79,10 @@ function normal(u: number): Spread {
 /** `30 / 36 / 44 u/h`. */
 function readTriangle(core: string, c: Context): Shape | undefined {
   const parts = /^([^/]+)\/([^/]+)\/(.+)$/.exec(core);
-  const low = readNumber(parts?.[1] ?? '', c.decimal);
-  const mode = readNumber(parts?.[2] ?? '', c.decimal);
-  const high = readAmount(parts?.[3] ?? '', c);
+  if (!parts) return undefined;
+  const low = readNumber(parts[1] ?? '', c.decimal);
+  const mode = readNumber(parts[2] ?? '', c.decimal);
+  const high = readAmount(parts[3] ?? '', c);
   if (!low || !mode || !high || low.rest.trim() !== '' || mode.rest.trim() !== '') return undefined;
   const unit = chooseUnit([high.unit], c);
   if (!(low.x <= mode.x && mode.x <= high.number.x && low.x < high.number.x))

@@ -38,6 +38,7 @@ const WORD_WORTH: Readonly<Record<string, number>> = { half: 0.5, quarter: 0.25 
  */
 export function readNumber(text: string, decimal: DecimalSign): NumberRead | undefined {
   const start = text.trimStart();
+  if (PLAIN[decimal].test(start)) return { x: Number(start.replace(',', '.')), rest: '' };
   return readFraction(start) ?? readVulgar(start) ?? readWord(start) ?? readDecimal(start, decimal);
 }
 
@@ -99,14 +100,18 @@ function inParentheses(
   return Number(`${own}e${power - places}`);
 }
 
+/** Digits before the decimal sign, grouped by blanks or by the other sign, or not at all. */
+const GROUPED_WHOLE: Readonly<Record<DecimalSign, RegExp>> = {
+  '.': /^(\d*|\d{1,3}(\s\d{3})+|\d{1,3}(,\d{3})+)$/,
+  ',': /^(\d*|\d{1,3}(\s\d{3})+|\d{1,3}(\.\d{3})+)$/,
+};
+
 /** The digits with a decimal point and no grouping; undefined when they are grouped wrongly. */
 function plainDigits(written: string, decimal: DecimalSign): string | undefined {
   const [whole = '', fraction, ...more] = written.split(decimal);
   if (more.length > 0 || (fraction !== undefined && !/^\d+(\s\d{1,3})*$/.test(fraction)))
     return undefined;
-  const group = decimal === '.' ? ',' : '\\.';
-  const grouped = new RegExp(`^(\\d*|\\d{1,3}(\\s\\d{3})+|\\d{1,3}(${group}\\d{3})+)$`);
-  if (!grouped.test(whole)) return undefined;
+  if (!GROUPED_WHOLE[decimal].test(whole)) return undefined;
   const point = fraction === undefined ? '' : `.${fraction.replace(/\s/g, '')}`;
   return `${whole.replace(/[\s.,]/g, '') || '0'}${point}`;
 }
