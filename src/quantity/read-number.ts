@@ -32,6 +32,12 @@ const VULGAR_FRACTION = new RegExp(`^(${SIGN})?\\s?(\\d+)?\\s?([${VULGAR}])`);
 const WORD = /^(?:(\d+) and )?(?:a )?(half|quarter|three[ -]quarters)\b(?:\s+(?:of\s+)?an?\b)?/i;
 const WORD_WORTH: Readonly<Record<string, number>> = { half: 0.5, quarter: 0.25 };
 
+/** What most numbers are; a large table has millions of them. */
+const PLAIN: Readonly<Record<DecimalSign, RegExp>> = {
+  '.': /^-?\d+(?:\.\d+)?$/,
+  ',': /^-?\d+(?:,\d+)?$/,
+};
+
 /**
  * Reads the number at the start of `text`, its decimal sign being `decimal`. Undefined when none
  * stands there or when its digits are grouped wrongly.
