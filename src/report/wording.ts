@@ -42,9 +42,10 @@ export const LEVEL_WORDS: Readonly<Record<Finding['level'], string>> = {
   note: 'note',
 };
 
+/** What kind of cause a share comes from; readings and given values need no word. */
 export const VARIABLE_WORDS: Readonly<Record<Variable['what'], string>> = {
-  reading: 'reading',
-  given: 'given',
+  reading: '',
+  given: '',
   gain: 'gain of an instrument, shared',
   offset: 'offset of an instrument, shared',
   frame: 'frame, shared',
