@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { NodeCompiler, type NodeError } from '@myriaddreamin/typst-ts-node-compiler';
 import type { PrintedPhoto, ReportModel } from '../model.ts';
 import { LINE_KEY } from '../wording.ts';
+import { cut } from './cut.ts';
 import { coverageOf, fontFiles } from './fonts.ts';
 import { printableData } from './printable.ts';
 
@@ -30,7 +31,7 @@ export async function renderPdf(model: ReportModel): Promise<Uint8Array> {
     caption: photo.caption,
     file: layPhoto(compiler, photo, i),
   }));
-  const data = printableData({ ...model, photos, lineKey: LINE_KEY }, coverageOf(fonts));
+  const data = printableData({ ...cut(model), photos, lineKey: LINE_KEY }, coverageOf(fonts));
   lay(compiler, 'model.json', Buffer.from(JSON.stringify(data)));
   return compiled(compiler, 'report.typ');
 }
