@@ -35,11 +35,20 @@ export class MadeStudy {
     this.#random = sameNumbers(seed);
   }
 
+  /** A study in which all of this has happened, seen by the desk. */
+  static after(changes: readonly Change[]): MadeStudy {
+    const made = new MadeStudy(changes.length + 1);
+    made.changes.push(...changes);
+    made.nowMs += changes.length;
+    made.sync('desk');
+    return made;
+  }
+
   /** Records one gesture of a device, in sight of its own changes and those it was shown. */
   act(entries: readonly Entry[], more: { device?: Id; by?: string; undoes?: Id } = {}): Change {
     const { device = 'desk', by = 'R. Example', undoes } = more;
     this.nowMs += 1;
-    const seen = this.#seenBy(device);
+    const seen = this.seenBy(device);
     const view = fold(this.study, seen);
     const author = { study: this.study, by, device, view, nowMs: this.nowMs, random: this.#random };
     const words = `${device} change ${seen.length + 1}`;
@@ -58,7 +67,8 @@ export class MadeStudy {
     this.#seen.set(device, [...this.changes]);
   }
 
-  #seenBy(device: Id): Change[] {
+  /** What a device has been shown and has made itself. */
+  seenBy(device: Id): Change[] {
     const seen = this.#seen.get(device) ?? [];
     this.#seen.set(device, seen);
     return seen;
