@@ -1,5 +1,5 @@
 import type { Id } from '../../study/index.ts';
-import { projections } from './migrations/0002-projections.ts';
+import { projections } from './migrations/index.ts';
 import { Projector } from './projector.ts';
 import type { SqlLibrary } from './tables.ts';
 

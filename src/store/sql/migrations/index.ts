@@ -3,6 +3,9 @@ import type { SqlLibrary } from '../tables.ts';
 import { changes } from './0001-changes.ts';
 import { projections } from './0002-projections.ts';
 
+/** The projections as they are now, for making them again. */
+export { projections };
+
 /** Forward only, in order; the number of those that have run is the schema's version. */
 const MIGRATIONS: readonly ((library: SqlLibrary) => Promise<void>)[] = [
   ({ db }) => changes(db),
