@@ -1,19 +1,20 @@
 import { standardUncertainty, type Value } from '../quantity/index.ts';
-import { isMissing, type NodeSpec, type StudyView } from '../study/index.ts';
+import { type Id, isMissing, type NodeSpec, type StudyView } from '../study/index.ts';
 import type { PartQuery, PartRow } from './port.ts';
 
 /** What a row says of a part beside its place in the tree. */
 export type PartValues = Omit<PartRow, 'study' | 'id' | 'label' | 'name' | 'parent'>;
 
 /** A part as its view shows it, in the study's own condition. */
-export function partRow(view: StudyView, node: NodeSpec): PartRow {
-  const values = partValues((property) => {
-    const cell = view.cell(node.id, property);
+export function partRow(view: StudyView, { id, label, name, parent }: NodeSpec): PartRow {
+  return { study: view.study, id, label, name, parent, ...valuesInForce(view, id) };
+}
+
+export const valuesInForce = (view: StudyView, part: Id): PartValues =>
+  partValues((property) => {
+    const cell = view.cell(part, property);
     return isMissing(cell) ? undefined : cell.value;
   });
-  const { id, label, name, parent } = node;
-  return { study: view.study, id, label, name, parent, ...values };
-}
 
 /** The columns that are values in force; `inForce` gives the value of one property, SI. */
 export function partValues(inForce: (property: string) => Value | undefined): PartValues {

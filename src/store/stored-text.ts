@@ -47,12 +47,16 @@ function whatIsWrong(study: string, c: Change): Wrong | undefined {
   const path = pathWithoutText(c);
   return path === undefined
     ? undefined
-    : { why: 'JSON has no text for the value at this path', value: path };
+    : { why: 'the value at this path can not be stored as text', value: path };
 }
 
-/** Path to the first value that JSON would drop or alter (NaN, infinite, undefined in a list, function …). */
+/**
+ * Path to the first value that JSON would drop or alter (NaN, infinite, undefined in a list,
+ * function …), or that databases do not keep: text with a zero character.
+ */
 function pathWithoutText(value: unknown, path = ''): string | undefined {
-  if (typeof value === 'string' || typeof value === 'boolean' || value === null) return undefined;
+  if (typeof value === 'string') return value.includes('\0') ? path : undefined;
+  if (typeof value === 'boolean' || value === null) return undefined;
   if (typeof value === 'number') return Number.isFinite(value) ? undefined : path;
   if (typeof value !== 'object') return path;
   return Array.isArray(value) ? inList(value, path) : inRecord(value, path);

@@ -26,7 +26,7 @@ export async function findParts({ db, words }: SqlLibrary, query: PartQuery): Pr
   return db
     .selectFrom('nodes')
     .select(COLUMNS)
-    .where((q) => q.and(conditions(q, words, query)))
+    .where((q) => found(q, words, query))
     .orderBy('study')
     .orderBy('id')
     .limit(query.limit)
@@ -34,6 +34,16 @@ export async function findParts({ db, words }: SqlLibrary, query: PartQuery): Pr
 }
 
 type Nodes = ExpressionBuilder<Tables, 'nodes'>;
+
+/**
+ * Parts of a material are few: they are looked up by themselves, by its index, and put in order
+ * after. Without one, the rows are walked in order until there are enough.
+ */
+function found(q: Nodes, words: WordIndex, query: PartQuery): Expression<SqlBool> {
+  const all = q.and(conditions(q, words, query));
+  if (query.material === undefined) return all;
+  return q('place', 'in', q.selectFrom('nodes').select('place').where(all));
+}
 
 function conditions(q: Nodes, words: WordIndex, query: PartQuery): Expression<SqlBool>[] {
   const asked = searchWords(query.text ?? '');

@@ -1,5 +1,5 @@
 import type { Change, Id, NodeSpec } from '../../study/index.ts';
-import { type PartValues, partRow, searchedText, searchWords } from '../part-row.ts';
+import { type PartValues, searchedText, searchWords, valuesInForce } from '../part-row.ts';
 import { BulkInsert } from './bulk-insert.ts';
 import { inPieces } from './in-pieces.ts';
 import type { Refolded } from './refold.ts';
@@ -32,21 +32,20 @@ export function refoldedRow({ view, added }: Refolded, id: Id): NodeRow[] {
   const node = view.node(id);
   const order = added.get(id);
   if (!node || order === undefined || !hasRow(node.kind)) return [];
-  const values = node.kind === 'part' ? partRow(view, node) : NO_VALUES;
+  const values = node.kind === 'part' ? valuesInForce(view, node.id) : NO_VALUES;
   return [nodeRow(view.study, node, values, order, view.find(id)?.id === id)];
 }
 
 export function nodeRow(
   study: Id,
   { id, kind, label, name, parent }: NodeSpec,
-  { count, mass, massU, thickness, x, y, z, material, process }: PartValues,
+  values: PartValues,
   added: string,
   isLive: boolean,
 ): NodeRow {
   const live = isLive ? 1 : 0;
   const shown = isLive && kind === 'part' ? 1 : 0;
-  const node = { study, id, kind, label, name, parent, added, live, shown };
-  return { ...node, count, mass, massU, thickness, x, y, z, material, process };
+  return { study, id, kind, label, name, parent, added, live, shown, ...values };
 }
 
 const NODES = new BulkInsert<NodesTable>('nodes', [

@@ -1,6 +1,6 @@
 import type { SqliteDatabase, SqliteStatement } from 'kysely';
 import Libsql from 'libsql';
-import { bindGuard } from './bind-guard.ts';
+import { bindGuard, parametersIn } from './bind-guard.ts';
 import { asRefusal } from './sqlite-refusals.ts';
 
 type Native = ReturnType<Libsql.Database['prepare']>;
@@ -27,7 +27,7 @@ export class GuardedDatabase implements SqliteDatabase {
     const kept = this.#kept.get(sql);
     if (kept) return kept;
     const native = guarded(this.file, () => this.#native.prepare(sql));
-    const statement = new GuardedStatement(this.file, native);
+    const statement = new GuardedStatement(this.file, native, parametersIn(sql));
     this.#keep(sql, statement);
     return statement;
   }
@@ -62,20 +62,22 @@ class GuardedStatement implements SqliteStatement {
   readonly reader: boolean;
   readonly #file: string;
   readonly #native: Native;
+  readonly #wanted: number;
 
-  constructor(file: string, native: Native) {
+  constructor(file: string, native: Native, wanted: number) {
     this.#file = file;
     this.#native = native;
+    this.#wanted = wanted;
     this.reader = native.reader;
   }
 
   all(parameters: readonly unknown[]): unknown[] {
-    const bound = bindGuard(parameters);
+    const bound = bindGuard(parameters, this.#wanted);
     return guarded(this.#file, () => this.#native.all(bound));
   }
 
   run(parameters: readonly unknown[]): { changes: number; lastInsertRowid: number | bigint } {
-    const bound = bindGuard(parameters);
+    const bound = bindGuard(parameters, this.#wanted);
     return guarded(this.#file, () => this.#native.run(bound));
   }
 
