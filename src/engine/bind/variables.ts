@@ -38,9 +38,9 @@ export function cellOf(
   form.x = nominal(got, component);
   let unknown = false;
   for (const { reading, weight } of got.from) {
-    const known = addOwn(form, reading, weight, component, label, variables);
-    addCauses(form, reading, weight, view, variables);
-    unknown ||= !known;
+    const ownKnown = addOwn(form, reading, weight, component, label, variables);
+    const causesKnown = addCauses(form, reading, weight, view, variables);
+    unknown ||= !ownKnown || !causesKnown;
   }
   const place = { subject: label, property: got.of.property };
   return {
@@ -138,18 +138,22 @@ export function choleskyRow(cov: readonly number[], n: number, i: number): numbe
   return l[i] ?? [];
 }
 
+/** False when a cause is not in the study or its spread is not known. */
 function addCauses(
   form: FormBuilder,
   reading: Reading,
   weight: number,
   view: StudyView,
   variables: Variables,
-): void {
+): boolean {
+  let known = true;
   for (const share of reading.causes) {
     const cause = view.cause(share.cause);
     const u = cause && variables.put(causeVariable(cause), 0);
     if (u) form.contribute(share.cause, weight * share.effect * u);
+    known &&= u !== undefined || share.effect === 0;
   }
+  return known;
 }
 
 const causeVariable = (cause: Cause): Omit<Variable, 'u' | 'dof' | 'shift'> => ({
