@@ -1,4 +1,11 @@
-import type { Claim, Finding, Id, StudyView, Tie } from '../study/index.ts';
+import {
+  type Claim,
+  type Finding,
+  type Id,
+  RefusalError,
+  type StudyView,
+  type Tie,
+} from '../study/index.ts';
 import { askStudy } from './ask.ts';
 import { decideMargin } from './decide.ts';
 import type { Answer, Decision, Out, Question, Run } from './method.ts';
@@ -75,9 +82,8 @@ function claimState(claim: Claim, view: StudyView, questions: Questions): ClaimS
   const question = questions.get(tie.question);
   if (!question)
     return { claim, tie, state: 'open', lacks: [`there is no question ${tie.question}`] };
-  if (!view.node(tie.subject))
-    return { claim, tie, state: 'open', lacks: ['its subject is not in the study'] };
-  const answer = askStudy(question, questions, { view, subject: tie.subject });
+  const answer = tryToAsk(question, questions, view, tie.subject);
+  if (typeof answer === 'string') return { claim, tie, state: 'open', lacks: [answer] };
   const out = answer.outs[tie.output];
   if (!out || out.u === 'incomplete') return openClaim(claim, tie, answer, out);
   const d = tie.test.is === 'at least' ? out.x - tie.test.value : tie.test.value - out.x;
@@ -92,8 +98,23 @@ function claimState(claim: Claim, view: StudyView, questions: Questions): ClaimS
   };
 }
 
+/** The answer, or why there is none: the subject may be gone since, or was never of the kind. */
+function tryToAsk(
+  question: Question,
+  questions: Questions,
+  view: StudyView,
+  subject: Id,
+): Answer | string {
+  try {
+    return askStudy(question, questions, { view, subject });
+  } catch (error) {
+    if (error instanceof RefusalError) return error.message;
+    throw error;
+  }
+}
+
 function openClaim(claim: Claim, tie: Tie, answer: Answer, out: Out | undefined): ClaimState {
-  const lacks = answer.findings.filter((f) => f.level === 'gap').map(lackText);
+  const lacks = out ? outLacks(out) : answerLacks(answer);
   return {
     claim,
     tie,
@@ -104,5 +125,20 @@ function openClaim(claim: Claim, tie: Tie, answer: Answer, out: Out | undefined)
   };
 }
 
-const lackText = (f: Finding): string =>
-  [f.place.subject, f.place.property ?? f.place.column, f.what].filter(Boolean).join(': ');
+/** What one output lacks: readings, and spreads that are not known. */
+const outLacks = (out: Out): string[] => [
+  ...out.missing.map((place) => `${placeWords(place)} is missing`),
+  ...out.unknownSpread.map((place) => `${placeWords(place)} has no known spread`),
+];
+
+/** What an answer without the output lacks: the missing readings, else whatever it found. */
+function answerLacks(answer: Answer): string[] {
+  const missing = answer.findings.filter((f) => f.code === 'missing');
+  if (missing.length > 0) return missing.map((f) => `${placeWords(f.place)} is missing`);
+  return answer.findings
+    .filter((f) => f.level === 'gap')
+    .map((f) => `${placeWords(f.place)}: ${f.what}`);
+}
+
+const placeWords = ({ subject, property, column }: Place): string =>
+  [subject, property === undefined ? column : propertyWords(property)].filter(Boolean).join(', ');

@@ -1,5 +1,5 @@
 import type { Id } from '../../study/index.ts';
-import { partMass } from '../mass/part-columns.ts';
+import { partAssembly, partMass } from '../mass/part-columns.ts';
 import { type Finder, type Found, question, type ScalarColumn } from '../method.ts';
 import { COST } from '../sections.ts';
 
@@ -99,13 +99,7 @@ export default question({
         rateColumn('conversion', 'c', 'conversion by mass', 'process', 'process'),
         flagColumn('materialAssumed', 'aₘ', 'material', 'material'),
         flagColumn('conversionAssumed', 'aₚ', 'process', 'process'),
-        {
-          in: 'term',
-          name: 'assembly',
-          meaning: 'assembly it belongs to',
-          where: 'parent of the part',
-          find: (at, row) => at.word(at.view.node(at.view.node(row)?.parent ?? '')?.label ?? ''),
-        },
+        partAssembly,
       ],
     },
     {

@@ -1,6 +1,6 @@
 import { question } from '../method.ts';
 import { BALANCE } from '../sections.ts';
-import { partCoordinate, partMass } from './part-columns.ts';
+import { partAssembly, partCoordinate, partMass } from './part-columns.ts';
 
 export default question({
   id: 'mass-roll-up',
@@ -21,13 +21,7 @@ export default question({
         partCoordinate('x', 0, 'distance rearward of the front axle'),
         partCoordinate('y', 1, 'distance to the right of the centre plane'),
         partCoordinate('z', 2, 'height over the ground'),
-        {
-          in: 'term',
-          name: 'assembly',
-          meaning: 'assembly it belongs to',
-          where: 'parent of the part',
-          find: (at, row) => at.word(at.view.node(at.view.node(row)?.parent ?? '')?.label ?? ''),
-        },
+        partAssembly,
       ],
     },
   ],

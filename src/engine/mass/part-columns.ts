@@ -1,4 +1,4 @@
-import type { ScalarColumn } from '../method.ts';
+import type { ScalarColumn, TermColumn } from '../method.ts';
 
 /** Columns of tables of parts that several questions share. */
 export const partMass: ScalarColumn = {
@@ -30,3 +30,15 @@ export const partCoordinate = (
   where: 'position of the part',
   find: (at, row) => at.number(row, 'position', component),
 });
+
+/** Number and name of the node a part belongs to. */
+export const partAssembly: TermColumn = {
+  in: 'term',
+  name: 'assembly',
+  meaning: 'assembly it belongs to',
+  where: 'parent of the part',
+  find: (at, row) => {
+    const parent = at.view.node(at.view.node(row)?.parent ?? '');
+    return at.word(parent ? `${parent.label} ${parent.name}` : '');
+  },
+};
