@@ -61,6 +61,7 @@ export async function prepareTable(request: TableRequest): Promise<Prepared> {
   };
   checkStudy(setup);
   checkWay(overrides, request.form, problems);
+  checkSpreads(overrides, request.form, problems);
   const { encoding, newline } = head;
   const as: TableAs = {
     open: request.open,
@@ -133,6 +134,19 @@ function checkWay({ how, instrument }: Overrides, form: TableForm, problems: Pro
   });
 }
 
+/** Where a row has a column for its own spread there is none that columns share. */
+function checkSpreads({ spreads }: Overrides, form: TableForm, problems: Problems): void {
+  const [first] = Object.entries(spreads ?? {});
+  if (!first || form === 'parts' || form === 'joints') return;
+  problems.add({
+    row: 1,
+    column: first[0],
+    value: first[1],
+    why: `a table of ${form} has no columns that share a spread`,
+    next: 'Leave --spread out.',
+  });
+}
+
 /** What holds for the whole table where it does not say it itself. */
 export function assumptions(setup: Setup): Assumption[] {
   const { overrides, mapping, request } = setup;
@@ -162,6 +176,12 @@ export function assumptions(setup: Setup): Assumption[] {
       why: request.condition === undefined ? "the study's own" : 'as you said',
       given: request.condition !== undefined,
     },
+    ...Object.entries(overrides.spreads ?? {}).map(([fields, share]) => ({
+      what: `common relative spread of ${fields}`,
+      value: share,
+      why: 'as you said',
+      given: true,
+    })),
     ...(hasPosition
       ? [
           {

@@ -219,6 +219,32 @@ describe('joints', () => {
   });
 });
 
+describe('a spread that columns share', () => {
+  const table = lines('number,from,to,access_s,drive_s', 'J1,10,40,2,10', 'J2,10,40,4 ± 1,');
+  const spreads = { 'time.access,time.drive': '15 %' };
+
+  it('is one cause of all their values, and their own spreads stay', async () => {
+    const { view, preview } = await importText('joints', table, { overrides: { spreads } });
+    const drive = readingOf(view, 'J1', 'time.drive');
+    const [share] = drive.causes;
+    expect(drive).toMatchObject({
+      value: { x: 10, spread: { s: 'exact' } },
+      causes: [{ effect: 10 }],
+    });
+    expect(view.cause(share?.cause ?? '')).toMatchObject({ spread: { s: 'normal', u: 0.15 } });
+    expect(readingOf(view, 'J2', 'time.access')).toMatchObject({
+      value: { x: 4, spread: { s: 'normal', u: 1 } },
+      causes: [{ cause: share?.cause, effect: 4 }],
+    });
+    expect(preview.assumed).toContainEqual(
+      expect.objectContaining({
+        what: 'common relative spread of time.access,time.drive',
+        value: '15 %',
+      }),
+    );
+  });
+});
+
 describe('assemblies', () => {
   it('are made below the vehicle or below each other; the same one again stays', async () => {
     const { view, preview } = await importText(

@@ -369,6 +369,19 @@ describe('a bad table of other forms is refused as a whole', () => {
     why: /row 2 already/,
     next: /another number/,
   });
+  check(
+    'a shared spread of no column',
+    'joints',
+    lines(JOINTS, 'J1,10,40,bolt,8'),
+    {
+      row: 1,
+      column: 'time.drive',
+      value: '15 %',
+      why: /no column holds time.drive/,
+      next: /--spread/,
+    },
+    { overrides: { spreads: { 'time.drive': '15 %' } } },
+  );
   const READINGS = 'subject,kind,parent,name,property,value,unit,u,u_unit,how,instrument';
   const reading = (name: string, row: string, expected: Omit<Expected, 'row'>) =>
     check(name, 'readings', lines(READINGS, row), { row: 2, ...expected });
@@ -438,6 +451,19 @@ describe('a bad table of other forms is refused as a whole', () => {
     why: /mass is negative/,
     next: /tare/,
   });
+  check(
+    'a shared spread where rows have their own',
+    'readings',
+    lines('subject,property,value', 'V,colour,red'),
+    {
+      row: 1,
+      column: 'mass',
+      value: '1 %',
+      why: /no columns that share a spread/,
+      next: /--spread/,
+    },
+    { overrides: { spreads: { mass: '1 %' } } },
+  );
   check('an assembly of another name', 'assemblies', lines('number,name', '40,engine'), {
     row: 2,
     column: 'number',
