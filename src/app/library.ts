@@ -40,14 +40,15 @@ export class Library {
   }
 
   /**
-   * A study by its id, or by its title or vehicle where that names one only.
+   * A study by its id, by its title, or by its vehicle where that names one only.
    * @throws RefusalError `not-found` or `conflict`, listing what there is.
    */
   async findStudy(wanted: string): Promise<StudyHead> {
     const all = await this.studies();
     const exact = all.find((s) => s.study === wanted);
     if (exact) return exact;
-    const named = all.filter((s) => s.title === wanted || s.vehicle === wanted);
+    const titled = all.filter((s) => s.title === wanted);
+    const named = titled.length > 0 ? titled : all.filter((s) => s.vehicle === wanted);
     const [only, second] = named;
     if (only && !second) return only;
     throw new RefusalError({

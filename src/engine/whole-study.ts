@@ -1,7 +1,8 @@
 import {
   type Claim,
-  type Finding,
   type Id,
+  type Place,
+  propertyWords,
   RefusalError,
   type StudyView,
   type Tie,
