@@ -26,10 +26,14 @@ export function decideDifference(d: number, u: number, dof: number | null): Deci
   return { word, d, u, dof, rule };
 }
 
-/** Word for a margin `d` (positive is good): above 2u holds, within ±2u not proven, below −2u fails. */
+/**
+ * Word for a margin `d` (positive is good): above 2u holds, within ±2u not proven, below −2u
+ * fails. Between exact numbers, counts for example, a margin of zero is enough.
+ */
 export function decideMargin(d: number, u: number, dof: number | null): Decision {
   const limit = twoFor(dof) * u;
-  const word: DecisionWord = d > limit ? 'holds' : d < -limit ? 'fails' : 'not proven';
+  const holds = d > limit || (u === 0 && d === 0);
+  const word: DecisionWord = holds ? 'holds' : d < -limit ? 'fails' : 'not proven';
   return {
     word,
     d,

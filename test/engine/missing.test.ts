@@ -90,8 +90,8 @@ describe('groups of a tally', () => {
     );
     const { groups = [] } = await askRegistered('mass-roll-up', view);
     expect(groups.map((g) => [g.group, g.rows, g.missing, Object.keys(g.terms)])).toEqual([
-      ['A1', 3, 2, ['mass', 'placed', 'momentX', 'momentY', 'momentZ']],
-      ['A2', 1, 1, []],
+      ['A1 name of a1', 3, 2, ['mass', 'placed', 'momentX', 'momentY', 'momentZ']],
+      ['A2 name of a2', 1, 1, []],
     ]);
     expect(groups[0]?.terms.mass?.x).toBe(30);
   });

@@ -30,7 +30,11 @@ export function bindStudy(
     tables,
     variables: variables.all,
     read: finder.read,
-    findings: [...findings, ...finder.read.flatMap((r) => ('findings' in r ? r.findings : []))],
+    findings: [
+      ...findings,
+      ...finder.read.flatMap((r) => ('findings' in r ? r.findings : [])),
+      ...finder.found,
+    ],
     basis: basisOf(view, finder),
   };
 }

@@ -10,6 +10,8 @@ import type {
   ScalarColumn,
   ScalarInput,
   TableInput,
+  TermColumn,
+  TermInput,
   WrittenInputs,
 } from '../method.ts';
 import { implausible, outOfBounds } from './bounds.ts';
@@ -31,17 +33,16 @@ class WrittenReader {
     how: Cell['how'],
   ): Found {
     const parsed = parseQuantity(text, spec.kind, { unit: spec.unit });
-    if (!parsed.ok) return this.#refuse(spec, text, place, parsed.why, parsed.next);
+    if (!parsed.ok) {
+      this.refuse(place, text, parsed.why, parsed.next);
+      return { missing: true, place, label: spec.meaning, why: parsed.why };
+    }
     const { x, spread } = parsed.value;
     const why = outOfBounds(spec, x);
     if (why) return this.#refuse(spec, text, place, why, `Give another value for ${spec.name}.`);
     const form = new FormBuilder();
     form.x = x;
-    const counted = spec.kind === 'count' && spread.s === 'unknown';
-    const u = this.variables.put(
-      { id, label: spec.meaning, what: 'given', spread: counted ? { s: 'exact' } : spread, place },
-      x,
-    );
+    const u = this.variables.put({ id, label: spec.meaning, what: 'given', spread, place }, x);
     if (u) form.contribute(id, u);
     const unknown = u === undefined ? { unknownSpread: true as const } : {};
     const cell: Cell = { form: form.done(), how, place, label: spec.meaning, ...unknown };
@@ -80,7 +81,8 @@ export function bindWritten(question: Question, written: WrittenInputs): BoundIn
   for (const input of question.inputs) {
     const given = written[input.name];
     if (input.in === 'table') tables[input.name] = rowsOf(input, given, reader);
-    else if (input.in === 'term') terms[input.name] = termOf(given, { column: input.name });
+    else if (input.in === 'term')
+      terms[input.name] = termOf(input, given, { column: input.name }, reader);
     else scalars[input.name] = scalarOf(input, given, reader);
   }
   const [first, ...more] = reader.refusals;
@@ -128,10 +130,23 @@ function scalarOf(
   return { missing: true, place, label: input.meaning, why: 'not given' };
 }
 
-function termOf(given: WrittenInputs[string] | undefined, place: Place): FoundTerm {
-  return typeof given === 'string' && given !== ''
-    ? { text: given, how: 'given', place }
-    : { text: '', how: 'missing', place };
+function termOf(
+  { name, options }: TermInput | TermColumn,
+  given: WrittenInputs[string] | undefined,
+  place: Place,
+  reader: WrittenReader,
+): FoundTerm {
+  if (given === undefined || given === '') return { text: '', how: 'missing', place };
+  if (typeof given !== 'string')
+    reader.refuse(place, 'a list', `${name} takes one word, not a list`, 'Write one word.');
+  else if (options && !options.includes(given))
+    reader.refuse(
+      place,
+      given,
+      `${name} is none of its words`,
+      `Its words are: ${options.join(', ')}.`,
+    );
+  return { text: String(given), how: 'given', place };
 }
 
 function rowsOf(
@@ -167,7 +182,7 @@ function rowOf(input: TableInput, row: WrittenRow, i: number, reader: WrittenRea
   for (const column of input.columns) {
     const place = { row: i + 1, column: column.name };
     const text = row[column.name] ?? '';
-    if (column.in === 'term') terms[column.name] = termOf(text, place);
+    if (column.in === 'term') terms[column.name] = termOf(column, text, place, reader);
     else if (text.trim() === '')
       cells[column.name] = { missing: true, place, label: column.meaning, why: 'not given' };
     else

@@ -1,5 +1,7 @@
 import { exactForm, FormBuilder } from '../../quantity/index.ts';
 import {
+  canonicalText,
+  type Finding,
   type Id,
   type InForce,
   isMissing,
@@ -16,6 +18,7 @@ import type {
   Found,
   FoundTerm,
   MissingCell,
+  Out,
   TabledValue,
 } from '../method.ts';
 import { cellOf, rateCell, tabledCell, type Variables } from './variables.ts';
@@ -26,6 +29,8 @@ export type AskWithin = (question: string, subject: Id) => Answer | string;
 /** Finder over a study's view: remembers every cell that was looked at. */
 export class StudyFinder implements Finder {
   readonly read: (InForce | Missing)[] = [];
+  /** What the outputs lack that were asked of other questions. */
+  readonly found: Finding[] = [];
   readonly #book: RateBook | undefined;
   ratesUsed = false;
 
@@ -107,7 +112,9 @@ export class StudyFinder implements Finder {
     const best = this.#book.cells
       .filter((c) => inGroup(c.id, group))
       .flatMap((cell) =>
-        cell.match.filter((m) => low.includes(m)).map((m) => ({ cell, length: m.length })),
+        cell.match
+          .filter((m) => low.includes(m.toLowerCase()))
+          .map((m) => ({ cell, length: m.length })),
       )
       .reduce((a, b) => (b.length > a.length ? b : a), { cell: undefined, length: 0 } as Match);
     if (!best.cell)
@@ -122,6 +129,7 @@ export class StudyFinder implements Finder {
     const out = answer.outs[output];
     if (!out) return this.missing(label, `no ${output} could be worked out`);
     for (const v of Object.values(answer.variables)) this.variables.all.set(v.id, v);
+    this.found.push(...gapsBehind(out, answer.findings));
     const form = { x: out.x, by: new Map(out.linear) };
     const place = { subject: label };
     const whole = out.u !== 'incomplete';
@@ -148,6 +156,12 @@ export class StudyFinder implements Finder {
     const node = this.view.node(subject);
     return node ? `${node.label} ${node.name}`.trim() : subject;
   }
+}
+
+/** The findings that say what an output lacks, of all that its answer found. */
+function gapsBehind(out: Out, findings: readonly Finding[]): Finding[] {
+  const places = new Set([...out.missing, ...out.unknownSpread].map(canonicalText));
+  return findings.filter((f) => places.has(canonicalText(f.place)));
 }
 
 /** `factor/yield` holds itself, `factor/yield stamping` and `factor/yield/stamping`. */
