@@ -1,9 +1,9 @@
 import { createHash, randomUUID } from 'node:crypto';
 import { constants, createReadStream } from 'node:fs';
-import { access, type FileHandle, mkdir, open, rename, rm } from 'node:fs/promises';
+import { access, type FileHandle, open, rename, rm } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { Sha256 } from '../study/index.ts';
-import { asFileRefusal, syncFolder } from './files.ts';
+import { asFileRefusal, makeFolder, syncFolder } from './files.ts';
 import type { Blobs } from './port.ts';
 import { refusal } from './refuse.ts';
 
@@ -49,10 +49,9 @@ export class FileBlobs implements Blobs {
   /** The same bytes may come twice; the rename then puts like in the place of like. */
   async #settle(temporary: string, hash: Sha256): Promise<void> {
     const path = this.#path(hash);
-    const fresh = await mkdir(dirname(path), { recursive: true });
+    await makeFolder(dirname(path));
     await rename(temporary, path);
     await syncFolder(dirname(path));
-    if (fresh !== undefined) await syncFolder(this.#folder);
   }
 
   #path(hash: Sha256): string {

@@ -1,4 +1,4 @@
-import { mkdir, open } from 'node:fs/promises';
+import { mkdir, open, stat } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import type { RefusalError } from '../study/index.ts';
 import { refusal } from './refuse.ts';
@@ -14,25 +14,40 @@ export async function syncFolder(folder: string): Promise<void> {
 }
 
 /**
- * Makes a folder, with those above it, so that it is there after a power cut.
+ * Makes a folder, with those above it, so that it is there after a power cut. Step by step: a
+ * recursive mkdir reports a read-only disk as a missing folder.
  * @throws RefusalError `read-only`, `disk-full`, `bad-call` when a file stands in its place.
  */
 export async function makeFolder(folder: string): Promise<void> {
+  if (await isFolder(folder)) return;
+  if (dirname(folder) !== folder) await makeFolder(dirname(folder));
   try {
-    const first = await mkdir(folder, { recursive: true });
-    if (first === undefined) return;
-    for (let at = folder; at.length >= first.length; at = dirname(at))
-      await syncFolder(dirname(at));
+    await mkdir(folder);
+    await syncFolder(dirname(folder));
   } catch (error) {
-    throw asFileRefusal(error, folder);
+    // Another process may have made it in the same moment.
+    if (!(await isFolder(folder))) throw asFileRefusal(error, folder);
   }
 }
+
+const isFolder = (path: string): Promise<boolean> =>
+  stat(path).then(
+    (found) => found.isDirectory(),
+    () => false,
+  );
 
 /** What a caller can do something about becomes a refusal with the path; the rest stays as it is. */
 export function asFileRefusal(error: unknown, path: string): unknown {
   const code = error instanceof Error && 'code' in error ? error.code : undefined;
   if (code === 'ENOSPC' || code === 'EDQUOT') return diskFull(path);
   if (code === 'EACCES' || code === 'EPERM' || code === 'EROFS') return readOnly(path);
+  if (code === 'ENOENT')
+    return refusal(
+      'not-found',
+      { file: path },
+      'its folder is not there',
+      'Make the folder first.',
+    );
   if (code === 'ENOTDIR' || code === 'EEXIST')
     return refusal(
       'bad-call',

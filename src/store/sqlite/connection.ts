@@ -31,9 +31,9 @@ export const openWriter = (file: string, waitMs: number): Connection =>
     `journal_size_limit=${LOG_BYTES}`,
   ]);
 
-/** A connection that sees what is committed and can not write. */
+/** A connection for reading: it sees what is committed, whatever a writer is at. */
 export const openReader = (file: string): Connection =>
-  open(file, 0, [`busy_timeout=${READ_WAIT_MS}`, 'query_only=on']);
+  open(file, 0, [`busy_timeout=${READ_WAIT_MS}`]);
 
 function open(file: string, waitMs: number, pragmas: readonly string[]): Connection {
   const database = new GuardedDatabase(file);

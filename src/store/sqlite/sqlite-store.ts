@@ -7,7 +7,7 @@ import { HeldStage, type StageWork } from '../held-stage.ts';
 import type { Ack, Arrived, PartQuery, PartRow, Stage, Store, StudyHead } from '../port.ts';
 import { changesSince, lastArrival, lastSeq, storeChanges } from '../sql/change-log.ts';
 import { findParts } from '../sql/find-parts.ts';
-import { migrate } from '../sql/migrations/index.ts';
+import { migrate, needsMigration } from '../sql/migrations/index.ts';
 import { Projector } from '../sql/projector.ts';
 import { rebuildProjections } from '../sql/rebuild.ts';
 import { studyHeads } from '../sql/study-heads.ts';
@@ -37,8 +37,10 @@ export async function openSqliteStore(
   await makeFolder(join(dir, 'blobs'));
   const writer = openWriter(file, waitMs);
   try {
-    await writer.db.transaction().execute((db) => migrate(over(db), file));
-    await syncFolder(dir);
+    if (await needsMigration(over(writer.db), file)) {
+      await writer.db.transaction().execute((db) => migrate(over(db)));
+      await syncFolder(dir);
+    }
     return new SqliteStore(dir, file, waitMs, writer, openReader(file));
   } catch (error) {
     writer.close();
@@ -52,6 +54,7 @@ class SqliteStore implements Store {
   readonly #blobs: FileBlobs;
   readonly #writer: Connection;
   readonly #reader: Connection;
+  #stage: Stage | undefined;
 
   constructor(dir: string, file: string, waitMs: number, writer: Connection, reader: Connection) {
     this.#turn = new WriteTurn(file, waitMs);
@@ -70,7 +73,8 @@ class SqliteStore implements Store {
   stage(study: string, author: string): Promise<Stage> {
     return this.#turn.hold(async (endTurn) => {
       const transaction = await this.#writer.db.startTransaction().execute();
-      return new HeldStage(endTurn, stageWork(transaction, study, author));
+      this.#stage = new HeldStage(endTurn, stageWork(transaction, study, author));
+      return this.#stage;
     });
   }
 
@@ -106,7 +110,9 @@ class SqliteStore implements Store {
     return backUp(this.#reader.db, toFile);
   }
 
+  /** Drops a large append that is still open, and lets a write that is under way end. */
   async close(): Promise<void> {
+    await this.#stage?.drop();
     await this.#turn.during(async () => {
       this.#reader.close();
       this.#writer.close();
