@@ -34,15 +34,30 @@ describe('a spread that is not known', () => {
     expect([y.u, y.dof, y.linear, y.decision?.word]).toEqual([0, null, [], 'different']);
   });
 
+  it.each<[string, Spread]>([
+    ['is negative', { s: 'normal', u: -0.1 }],
+    ['is NaN', { s: 'rectangular', half: Number.NaN }],
+    ['has its limits the wrong way round', { s: 'triangular', low: 3, high: 1 }],
+    ['comes from one repeat', { s: 'repeats', xs: [2] }],
+  ])('is what is left of one that %s', (_, spread) => {
+    const y = out(ask(gap, readings(0.1, spread, 0.1)), 'y');
+    expect(y.u).toBe('incomplete');
+    expect(y.knownU).toBeCloseTo(0.1, 9);
+    expect(y.unknownSpread.map((p) => p.property)).toEqual(['b']);
+  });
+
   it('of a position leaves the centre of gravity incomplete, not the mass', async () => {
-    const view = studyOf(
-      node('p1', 'van'),
-      read('p1', 'mass', mass(2, 0.1)),
-      read('p1', 'position', point([1, 2, 3])),
-    );
-    const answer = await askRegistered('mass-roll-up', view);
-    expect(out(answer, 'mass').u).toBeCloseTo(0.1, 9);
-    expect(out(answer, 'x')).toMatchObject({ u: 'incomplete', missing: [] });
+    const impossible: Value = { ...point([1, 2, 3]), ...{ cov: [-1, 0, 0, 0, 1, 0, 0, 0, 1] } };
+    for (const position of [point([1, 2, 3]), impossible]) {
+      const view = studyOf(
+        node('p1', 'van'),
+        read('p1', 'mass', mass(2, 0.1)),
+        read('p1', 'position', position),
+      );
+      const answer = await askRegistered('mass-roll-up', view);
+      expect(out(answer, 'mass').u).toBeCloseTo(0.1, 9);
+      expect(out(answer, 'x')).toMatchObject({ x: 1, u: 'incomplete', missing: [] });
+    }
   });
 });
 

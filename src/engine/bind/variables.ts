@@ -1,4 +1,5 @@
 import {
+  checkSpread,
   degreesOfFreedom,
   FormBuilder,
   meanShift,
@@ -12,8 +13,9 @@ import type { Cell, TabledValue, Variable } from '../method.ts';
 export class Variables {
   readonly all = new Map<string, Variable>();
 
-  /** Registers a variable; nothing when its spread is exact, undefined when unknown. */
+  /** Registers a variable; nothing when its spread is exact, undefined when unknown or impossible. */
   put(v: Omit<Variable, 'u' | 'dof' | 'shift'>, x: number): number | undefined {
+    if (checkSpread(v.spread, x) !== undefined) return undefined;
     const u = standardUncertainty(v.spread, x);
     if (u === undefined || u === 0) return u;
     if (!this.all.has(v.id)) this.all.set(v.id, { ...v, u, ...shape(v.spread, x, u) });
@@ -101,7 +103,8 @@ function addComponent(
   label: string,
   variables: Variables,
 ): boolean {
-  if (cov.length === 0) return false;
+  const variance = cov[component * n + component] ?? Number.NaN;
+  if (cov.length !== n * n || !(variance >= 0)) return false;
   const row = choleskyRow(cov, n, component);
   for (const [j, c] of row.entries()) {
     if (c === 0) continue;
