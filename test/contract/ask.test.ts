@@ -122,14 +122,14 @@ describe('ask', () => {
       'a value that can not be read',
       { question: 'pack-energy-density', values: { ...pack, mass: 'heavy' } },
       422,
-      'out-of-range',
+      'bad-value',
       '',
     ],
     [
       'a value of another kind',
       { question: 'pack-energy-density', values: { ...pack, mass: '3 m' } },
       422,
-      'out-of-range',
+      'bad-value',
       '',
     ],
     [
