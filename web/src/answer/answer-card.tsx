@@ -1,0 +1,71 @@
+import { useState } from 'react';
+import { FindingsList } from '../parts/findings-list.tsx';
+import type { AnswerSheet } from '../worker/answer-sheet.ts';
+import { Cautions } from './cautions.tsx';
+import { Contributions } from './contributions.tsx';
+import { DetailTable } from './detail-table.tsx';
+import { GroupsTable } from './groups-table.tsx';
+import { OutsTable } from './outs-table.tsx';
+import { subjectWords } from './subject-words.ts';
+import { Working } from './working.tsx';
+
+/** An answer as it may be defended: results, spread, working, findings, sources, what it rests on. */
+export function AnswerCard({ sheet }: { readonly sheet: AnswerSheet }) {
+  const [shown, setShown] = useState<string>();
+  const out = sheet.outs.find((o) => o.name === shown) ?? sheet.outs.find((o) => !o.step);
+  return (
+    <article className="answer" aria-label={`Answer: ${sheet.title}`}>
+      <BasisLine sheet={sheet} />
+      <OutsTable sheet={sheet} shown={out?.name} onShow={setShown} />
+      <Cautions cautions={sheet.cautions} />
+      {out?.doubts.map((doubt) => (
+        <p key={doubt}>
+          <b>doubt</b> about the spread of {out.meaning}: {doubt}
+        </p>
+      ))}
+      {out && <Contributions out={out} />}
+      {sheet.findings.length > 0 && <h3>Findings</h3>}
+      <FindingsList findings={sheet.findings} />
+      <GroupsTable sheet={sheet} />
+      {sheet.detail && <DetailTable detail={sheet.detail} />}
+      <details open>
+        <summary>Working</summary>
+        <Working sheet={sheet} />
+      </details>
+      <Method sheet={sheet} />
+    </article>
+  );
+}
+
+function BasisLine({ sheet: { basis, question, version } }: { readonly sheet: AnswerSheet }) {
+  const parts = [
+    basis.subject && `of ${subjectWords(basis.subject)}`,
+    basis.conditions.length > 0 && `condition ${basis.conditions.join(', ')}`,
+    basis.rates && `rates ${basis.rates}`,
+    basis.currency && `currency ${basis.currency}`,
+    basis.revision && `revision ${basis.revision}`,
+    basis.invented && 'invented data',
+    `${question}, version ${version}`,
+  ].filter((part) => part);
+  return <p className="soft basis">{parts.join(' · ')}</p>;
+}
+
+const Method = ({ sheet }: { readonly sheet: AnswerSheet }) => (
+  <>
+    <h3>Assumptions</h3>
+    <ul>
+      {sheet.assumptions.map((a) => (
+        <li key={a}>{a}</li>
+      ))}
+    </ul>
+    <h3>Sources</h3>
+    <ul>
+      {sheet.sources.map((s) => (
+        <li key={`${s.title} ${s.at ?? ''}`}>
+          {s.title}
+          {s.at ? `, ${s.at}` : ''} <small>({s.status})</small>
+        </li>
+      ))}
+    </ul>
+  </>
+);

@@ -1,0 +1,18 @@
+import '../styles/index.css';
+import { QueryClientProvider } from '@tanstack/react-query';
+import { RouterProvider } from '@tanstack/react-router';
+import { createRoot } from 'react-dom/client';
+import { ClientProvider, queries, startClient } from './desk-client.ts';
+import { applyPreferences } from './preferences.ts';
+import { router } from './router.tsx';
+
+applyPreferences();
+const root = document.getElementById('page');
+if (!root) throw new TypeError('index.html has no #page');
+createRoot(root).render(
+  <ClientProvider value={startClient()}>
+    <QueryClientProvider client={queries}>
+      <RouterProvider router={router} />
+    </QueryClientProvider>
+  </ClientProvider>,
+);

@@ -1,0 +1,92 @@
+import { useQuery } from '@tanstack/react-query';
+import { Link, Outlet, useParams } from '@tanstack/react-router';
+import { proxy } from 'comlink';
+import { createContext, useContext, useState } from 'react';
+import { Refusals } from '../parts/refusals.tsx';
+import { WhyProvider } from '../parts/why-dialog.tsx';
+import type { StudyHeader } from '../worker/desk.ts';
+import { useClient } from './desk-client.ts';
+import { SavedState } from './saved-state.tsx';
+import { SettingsButton } from './settings.tsx';
+import { SHEETS } from './sheets.ts';
+import { TitleBlock } from './title-block.tsx';
+import { UndoButton } from './undo-button.tsx';
+
+const HeaderContext = createContext<StudyHeader | undefined>(undefined);
+
+/** What the open study is called, its condition, rates and revision. */
+export function useHeader(): StudyHeader {
+  const header = useContext(HeaderContext);
+  if (!header) throw new TypeError('the page stands outside a study');
+  return header;
+}
+
+/** The sheet of one study: strip of pages above, title block below. */
+export function StudyShell() {
+  const { study } = useParams({ from: '/s/$study' });
+  const { desk } = useClient();
+  const [read, setRead] = useState(0);
+  const opened = useQuery({
+    queryKey: ['study', study, 'header'],
+    queryFn: () => desk.open(study, proxy(setRead)),
+  });
+  if (!opened.data) return <Opening read={read} error={opened.error} />;
+  return (
+    <HeaderContext value={opened.data}>
+      <WhyProvider>
+        <div className="sheet">
+          <Strip />
+          <main className="sheet-main">
+            <Outlet />
+          </main>
+          <TitleBlock />
+        </div>
+      </WhyProvider>
+    </HeaderContext>
+  );
+}
+
+const Opening = ({ read, error }: { read: number; error: unknown }) => (
+  <main className="sheet alone">
+    <h1>Hoistside</h1>
+    {error ? (
+      <>
+        <Refusals error={error} />
+        <p>
+          <Link to="/">To the studies</Link>
+        </p>
+      </>
+    ) : (
+      <p role="status">Reading the study: {read} changes so far.</p>
+    )}
+  </main>
+);
+
+function Strip() {
+  const { study } = useHeader();
+  return (
+    <header className="strip">
+      <Link to="/" className="brand">
+        Hoistside
+      </Link>
+      <nav aria-label="Sheets of this study">
+        {SHEETS.map(({ to, title, exact }) => (
+          <Link
+            key={to}
+            to={to}
+            params={{ study }}
+            activeOptions={{ exact, includeSearch: false }}
+            activeProps={{ className: 'on', 'aria-current': 'page' }}
+          >
+            {title}
+          </Link>
+        ))}
+      </nav>
+      <div className="strip-right">
+        <SavedState />
+        <UndoButton />
+        <SettingsButton />
+      </div>
+    </header>
+  );
+}

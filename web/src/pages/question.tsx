@@ -1,0 +1,186 @@
+import { useParams, useSearch } from '@tanstack/react-router';
+import { useState } from 'react';
+import type { PlainQuestion, WrittenInputs } from '../../../src/engine/index.ts';
+import { AnswerCard } from '../answer/answer-card.tsx';
+import { QuestionForm } from '../answer/question-form.tsx';
+import { useClient, useDesk } from '../app/desk-client.ts';
+import { useHeader } from '../app/study-shell.tsx';
+import { Refusals } from '../parts/refusals.tsx';
+import type { AnswerSheet } from '../worker/answer-sheet.ts';
+import { onlyWritten } from './only-written.ts';
+
+const PATH = '/s/$study/questions/$question';
+
+/** One question: asked of the study as it stands, or of values written here. */
+export function QuestionPage() {
+  const { question: id } = useParams({ from: PATH });
+  const { of } = useSearch({ from: PATH });
+  const { data, error } = useDesk(['questions'], (desk) => desk.questions());
+  const question = data?.find((q) => q.id === id);
+  if (!question)
+    return <Refusals error={error ?? (data && new Error(`There is no question ${id}.`))} />;
+  return <Asked key={id} question={question} of={of} />;
+}
+
+interface AskedProps {
+  readonly question: PlainQuestion;
+  readonly of: string | undefined;
+}
+
+function Asked({ question, of }: AskedProps) {
+  const { root } = useHeader();
+  const [source, setSource] = useState<'study' | 'values'>('study');
+  const [subject, setSubject] = useState(of ?? (question.subject === 'study' ? (root ?? '') : ''));
+  const [written, setWritten] = useState<WrittenInputs>({});
+  const [sheet, setSheet] = useState<AnswerSheet>();
+  const [error, setError] = useState<unknown>();
+  const { desk } = useClient();
+  const ask = async () => {
+    setError(undefined);
+    try {
+      const given = onlyWritten(written);
+      setSheet(
+        source === 'values'
+          ? await desk.answerValues(question.id, given)
+          : await desk.answer(question.id, subject || undefined, given),
+      );
+    } catch (problem) {
+      setSheet(undefined);
+      setError(problem);
+    }
+  };
+  return (
+    <div className="question-page">
+      <section className="question-ask">
+        <h1>{question.wording}</h1>
+        <form
+          onSubmit={(event) => {
+            event.preventDefault();
+            void ask();
+          }}
+        >
+          <SourceChoice source={source} onChange={setSource} />
+          {source === 'study' && (
+            <SubjectChoice question={question} subject={subject} onChange={setSubject} />
+          )}
+          <details open={source === 'values'} key={source}>
+            <summary>
+              {source === 'values' ? 'Values' : 'Write other values over the study’s'}
+            </summary>
+            <QuestionForm
+              question={question}
+              written={written}
+              onChange={setWritten}
+              ifEmpty={
+                source === 'values'
+                  ? 'Write numbers as you say them: 12.5 ± 0.2 kg, 9–10 mm, about 2 mm. What is left empty is missing.'
+                  : 'What is left empty is taken from the study.'
+              }
+            />
+            <div className="acts">
+              <button type="button" onClick={() => setWritten(question.example)}>
+                Fill the example
+              </button>
+              <button type="button" onClick={() => setWritten({})}>
+                Empty all
+              </button>
+            </div>
+          </details>
+          <button type="submit" className="primary">
+            Ask
+          </button>
+        </form>
+        <Refusals error={error} />
+      </section>
+      <section className="question-answer">
+        {sheet ? (
+          <AnswerCard sheet={sheet} />
+        ) : source === 'study' && subject !== '' ? (
+          <StandingAnswer question={question.id} subject={subject} />
+        ) : (
+          <About question={question} />
+        )}
+      </section>
+    </div>
+  );
+}
+
+/** The answer as the study stands: follows every edit. */
+function StandingAnswer({ question, subject }: { question: string; subject: string }) {
+  const answer = useDesk(['answer', question, subject], (d) => d.answer(question, subject, {}));
+  return answer.data ? <AnswerCard sheet={answer.data} /> : <Refusals error={answer.error} />;
+}
+
+const SourceChoice = ({
+  source,
+  onChange,
+}: {
+  source: 'study' | 'values';
+  onChange: (source: 'study' | 'values') => void;
+}) => (
+  <fieldset className="choice">
+    <legend>Asked of</legend>
+    <label>
+      <input type="radio" checked={source === 'study'} onChange={() => onChange('study')} />
+      the study as it stands
+    </label>
+    <label>
+      <input type="radio" checked={source === 'values'} onChange={() => onChange('values')} />
+      values written here
+    </label>
+  </fieldset>
+);
+
+interface SubjectChoiceProps {
+  readonly question: PlainQuestion;
+  readonly subject: string;
+  readonly onChange: (subject: string) => void;
+}
+
+/** Nodes that the question may be asked of: a study's question also of one assembly alone. */
+function SubjectChoice({ question, subject, onChange }: SubjectChoiceProps) {
+  const kind = question.subject === 'study' ? 'vehicle' : question.subject;
+  const nodes = useDesk(['nodes', kind], (desk) => desk.nodes(kind));
+  return (
+    <label className="field">
+      Subject
+      <select value={subject} onChange={(e) => onChange(e.target.value)}>
+        {question.subject !== 'study' && <option value="">choose one</option>}
+        {nodes.data?.map(({ id, label, name }) => (
+          <option key={id} value={id}>
+            {label} {name === label ? '' : name}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+/** What the method is, before anything is asked. */
+const About = ({ question }: { readonly question: PlainQuestion }) => (
+  <article className="answer">
+    <h2>{question.title}</h2>
+    <h3>It gives</h3>
+    <ul>
+      {question.outputs.map((o) => (
+        <li key={o.name}>
+          {o.meaning} <span className="formula">{o.shown}</span>
+        </li>
+      ))}
+    </ul>
+    <h3>Assumptions</h3>
+    <ul>
+      {question.assumptions.map((a) => (
+        <li key={a}>{a}</li>
+      ))}
+    </ul>
+    <h3>Checked against</h3>
+    <ul>
+      {question.checks.map((c) => (
+        <li key={c.what}>
+          {c.what}: {c.source} <small>({c.status})</small>
+        </li>
+      ))}
+    </ul>
+  </article>
+);

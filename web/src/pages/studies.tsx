@@ -1,0 +1,47 @@
+import { useQuery } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
+import { queries, useClient } from '../app/desk-client.ts';
+import { SettingsButton } from '../app/settings.tsx';
+import { Refusals } from '../parts/refusals.tsx';
+import { timeText } from '../parts/time-text.ts';
+import { NewStudyForm } from './new-study-form.tsx';
+
+/** The studies of this library. */
+export function StudiesPage() {
+  const { api } = useClient();
+  const { data, error } = useQuery({ queryKey: ['studies'], queryFn: () => api.studies() });
+  return (
+    <div className="sheet">
+      <header className="strip">
+        <b className="brand">Hoistside</b>
+        <nav aria-label="Sheets">
+          <span className="on">Studies</span>
+        </nav>
+        <div className="strip-right">
+          <SettingsButton />
+        </div>
+      </header>
+      <main className="sheet-main">
+        <div className="page">
+          <h1>Studies</h1>
+          <Refusals error={error} />
+          {data?.studies.length === 0 && <p>There is no study in this library yet.</p>}
+          <ul className="study-list">
+            {data?.studies.map((s) => (
+              <li key={s.study}>
+                <Link to="/s/$study" params={{ study: s.study }}>
+                  <b>{s.title}</b>
+                  {s.invented && <em>invented</em>}
+                  <span className="soft">
+                    {s.vehicle} · {s.parts} parts · {s.changes} changes · latest {timeText(s.clock)}
+                  </span>
+                </Link>
+              </li>
+            ))}
+          </ul>
+          <NewStudyForm onMade={() => void queries.invalidateQueries({ queryKey: ['studies'] })} />
+        </div>
+      </main>
+    </div>
+  );
+}

@@ -1,0 +1,30 @@
+import type { NodeKind } from '../../../src/study/index.ts';
+import { useDesk } from '../app/desk-client.ts';
+
+export interface NodePickerProps {
+  readonly title: string;
+  /** Id of the node; empty for none. */
+  readonly value: string;
+  readonly onChange: (id: string) => void;
+  readonly kind?: NodeKind;
+  /** What none means. */
+  readonly empty: string;
+}
+
+/** Chooses a node of the study by its number and name. */
+export function NodePicker({ title, value, onChange, kind, empty }: NodePickerProps) {
+  const nodes = useDesk(['nodes', kind ?? 'all'], (desk) => desk.nodes(kind));
+  return (
+    <label className="field">
+      {title}
+      <select value={value} onChange={(e) => onChange(e.target.value)}>
+        <option value="">{empty}</option>
+        {nodes.data?.map((n) => (
+          <option key={n.id} value={n.id}>
+            {n.label} {n.name === n.label ? '' : n.name}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}

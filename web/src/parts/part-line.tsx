@@ -1,0 +1,53 @@
+import { memo } from 'react';
+import { propertyWords } from '../../../src/study/index.ts';
+import { PART_PROPERTIES, type PartRow } from '../worker/part-rows.ts';
+import { CellShown } from './cell-shown.tsx';
+
+export interface PartLineProps {
+  readonly row: PartRow;
+  /** 1-based place in the table, headings included. */
+  readonly index: number;
+  readonly top: number;
+  readonly height: number;
+  readonly inHand: boolean;
+  readonly onSelect: (id: string) => void;
+}
+
+/** One part in the table; a touch on its number takes it in hand. */
+export const PartLine = memo(function PartLine({
+  row,
+  index,
+  top,
+  height,
+  inHand,
+  onSelect,
+}: PartLineProps) {
+  const { mass } = row.cells;
+  return (
+    <tr
+      aria-rowindex={index}
+      className={`parts-row ${inHand ? 'in-hand-row' : ''}`}
+      style={{ transform: `translateY(${top}px)`, blockSize: height }}
+      onClick={() => onSelect(row.id)}
+    >
+      <td>
+        <button type="button" aria-pressed={inHand} onClick={() => onSelect(row.id)}>
+          {row.label}
+        </button>
+      </td>
+      <td>{row.name}</td>
+      <td>{row.assembly}</td>
+      {PART_PROPERTIES.map((property) => (
+        <td key={property}>
+          <CellShown
+            cell={row.cells[property]}
+            subject={row.id}
+            property={property}
+            of={`${propertyWords(property)} of ${row.label}`}
+          />
+        </td>
+      ))}
+      <td>{mass.c === 'missing' ? <span className="open">missing</span> : mass.how}</td>
+    </tr>
+  );
+});

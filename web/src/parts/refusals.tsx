@@ -1,0 +1,36 @@
+import { placeText, type Refusal, RefusalError } from '../../../src/study/index.ts';
+
+/** What is wrong, where, with which value, and what to do next. */
+export function Refusals({ error }: { readonly error: unknown }) {
+  if (error === null || error === undefined) return null;
+  const refusals = error instanceof RefusalError ? error.refusals : undefined;
+  return (
+    <div role="alert" className="refusals open">
+      {refusals ? (
+        <ul>
+          {refusals.map((r) => (
+            <li key={`${placeText(r.place)} ${r.why} ${r.value ?? ''}`}>
+              <RefusalLine refusal={r} />
+            </li>
+          ))}
+        </ul>
+      ) : (
+        <p>
+          <b>This did not work.</b> {error instanceof Error ? error.message : String(error)}
+        </p>
+      )}
+    </div>
+  );
+}
+
+export function RefusalLine({ refusal }: { readonly refusal: Refusal }) {
+  const place = placeText(refusal.place);
+  return (
+    <>
+      {place !== '' && <b>{place}: </b>}
+      {refusal.why}
+      {refusal.value !== undefined && refusal.value !== '' && <> (found “{refusal.value}”)</>}.{' '}
+      <em>{refusal.next}</em>
+    </>
+  );
+}

@@ -1,0 +1,100 @@
+import {
+  type CellRef,
+  type Finding,
+  type Gesture,
+  type InForce,
+  isMissing,
+  propertyDef,
+  propertyWords,
+  type Reading,
+  type StandingReading,
+  type StudyView,
+} from '../../../src/study/index.ts';
+import {
+  type ShownCell,
+  type ShownValue,
+  shownCell,
+  shownValue,
+  withDigits,
+} from './shown-cell.ts';
+
+/** One reading of a cell, with its part in the value in force. */
+export interface ReadingStory {
+  readonly reading: Reading;
+  readonly value: ShownValue;
+  /** Share in the value in force; 0 when it carries nothing of it. */
+  readonly weight: number;
+  readonly instrument?: string;
+  readonly withdrawn?: { readonly why: string; readonly by: string };
+  /** What was done when it came in. */
+  readonly gesture?: Gesture;
+  readonly causes: readonly string[];
+  /** Words of a condition that is not the one asked for. */
+  readonly otherCondition?: string;
+}
+
+/** Where a value comes from: the value in force, the rule, and every reading there ever was. */
+export interface CellStory {
+  readonly of: CellRef;
+  readonly subject: string;
+  readonly property: string;
+  readonly condition: string;
+  readonly holds: 'scalar' | 'vector' | 'text';
+  readonly cell: ShownCell;
+  readonly rule?: InForce['rule'];
+  readonly findings: readonly Finding[];
+  /** Newest first. */
+  readonly readings: readonly ReadingStory[];
+}
+
+export function cellStory(
+  view: StudyView,
+  subject: string,
+  property: string,
+  gestureOf: (change: string) => Gesture | undefined,
+): CellStory {
+  const cell = view.cell(subject, property);
+  const node = view.node(subject);
+  const there = isMissing(cell) ? undefined : cell;
+  return {
+    of: cell.of,
+    subject: node ? `${node.label} ${node.name}` : subject,
+    property: propertyWords(property),
+    condition: view.condition(cell.of.condition),
+    holds: propertyDef(property)?.holds ?? holdsOf(there),
+    cell: shownCell(cell),
+    ...(there ? { rule: there.rule } : {}),
+    findings: there?.findings ?? [],
+    readings: view
+      .readings(subject, property)
+      .map((s) => readingStory(s, view, there, cell.of.condition, gestureOf(s.change)))
+      .reverse(),
+  };
+}
+
+function holdsOf(cell: InForce | undefined): CellStory['holds'] {
+  const t = cell?.value.t;
+  return t === 'vector' ? 'vector' : t === 'text' || t === 'term' ? 'text' : 'scalar';
+}
+
+function readingStory(
+  standing: StandingReading,
+  view: StudyView,
+  there: InForce | undefined,
+  condition: string,
+  gesture: Gesture | undefined,
+): ReadingStory {
+  const { reading, withdrawn } = standing;
+  const instrument = reading.instrument;
+  const elsewhere = reading.of.condition !== condition;
+  return {
+    reading,
+    value: withDigits(shownValue(reading.value, reading.of.property), reading.asWritten),
+    weight: there?.from.find((f) => f.reading.id === reading.id)?.weight ?? 0,
+    causes: reading.causes.map((share) => view.cause(share.cause)?.label ?? share.cause),
+    ...(instrument ? { instrument: view.instrument(instrument)?.label ?? instrument } : {}),
+    ...(withdrawn ? { withdrawn } : {}),
+    ...(gesture ? { gesture } : {}),
+    ...(elsewhere ? { otherCondition: view.condition(reading.of.condition) } : {}),
+  };
+}

@@ -1,0 +1,344 @@
+import { readRateBook } from '../../../src/capture/index.ts';
+import {
+  describeQuestion,
+  loadAll,
+  type PlainQuestion,
+  type Questions,
+  type WrittenInputs,
+} from '../../../src/engine/index.ts';
+import {
+  changesOf,
+  type Entry,
+  type Gesture,
+  type Id,
+  type NodeKind,
+  propertyWords,
+  RefusalError,
+  readClock,
+  type StudyView,
+  ulid,
+} from '../../../src/study/index.ts';
+import type { AnswerSheet } from './answer-sheet.ts';
+import { AnswersOf, answerValues } from './answers-of.ts';
+import { Api } from './api.ts';
+import { type CellStory, cellStory } from './cell-story.ts';
+import {
+  type ClaimRow,
+  type ClaimTyped,
+  claimEntries,
+  claimRow,
+  type TieTyped,
+  tieEntries,
+} from './claim-rows.ts';
+import { deviceName } from './device-name.ts';
+import { type CellEdit, editEntries } from './edit-cell.ts';
+import { type Gap, gapsOf } from './gaps.ts';
+import { type MapModel, mapModel } from './map-model.ts';
+import { Outbox } from './outbox.ts';
+import { type PartRow, partRows } from './part-rows.ts';
+import { type SaveState, StudySync } from './study-sync.ts';
+
+/** How the worker reaches the server, and the browser's name. */
+export interface Settings {
+  readonly origin: string;
+  readonly token: string;
+  readonly device: Id;
+}
+
+/** What the foot of each sheet says of the open study. */
+export interface StudyHeader {
+  readonly study: Id;
+  readonly title: string;
+  readonly vehicle: string;
+  readonly condition: string;
+  readonly rates: string;
+  readonly currency: string;
+  readonly revision: string;
+  /** ISO 8601 date of the latest change; empty when there is none. */
+  readonly date: string;
+  readonly invented: boolean;
+  readonly root: Id | undefined;
+  readonly parts: number;
+}
+
+export interface NodeChoice {
+  readonly id: Id;
+  readonly label: string;
+  readonly name: string;
+  readonly kind: NodeKind;
+}
+
+/** A gesture with the time of its clock, for the history page. */
+export interface HistoryRow extends Gesture {
+  /** ISO 8601, UTC. */
+  readonly at: string;
+  /** Gesture that this one reverses. */
+  readonly undoes?: Id;
+  /** Standing gesture that reverses this one: to be undone to do it again. */
+  readonly undoneBy?: Id;
+  /** Made in this browser. */
+  readonly own: boolean;
+}
+
+type Listener = (told: { changed: true } | { state: SaveState }) => void;
+
+/**
+ * The open study in its worker: its view, the engine, and what still has to reach the server.
+ * Pages ask it and hand it what people did.
+ */
+export class Desk {
+  #settings: Promise<{ api: Api; outbox: Outbox; device: Id }> | undefined;
+  #questions: Promise<Questions> | undefined;
+  #open: StudySync | undefined;
+  #answers: { readonly view: StudyView; readonly of: AnswersOf } | undefined;
+  #listener: Listener = () => undefined;
+
+  start({ origin, token, device }: Settings): void {
+    this.#settings = (async () => ({
+      api: new Api(origin, token),
+      outbox: await Outbox.open(),
+      device: await deviceName(device),
+    }))();
+  }
+
+  listen(listener: Listener): void {
+    this.#listener = listener;
+  }
+
+  /** Opens a study; reading it again does nothing. */
+  async open(study: Id, progress: (changes: number) => void): Promise<StudyHeader> {
+    if (this.#open?.study === study) return this.header();
+    this.#open?.close();
+    if (!this.#settings) throw new TypeError('the worker was not started');
+    const { api, outbox, device } = await this.#settings;
+    const sync = new StudySync(study, device, api, outbox, {
+      changed: () => this.#listener({ changed: true }),
+      state: (state) => this.#listener({ state }),
+    });
+    await sync.load(progress);
+    this.#open = sync;
+    return this.header();
+  }
+
+  header(): StudyHeader {
+    const { view } = this.#sync();
+    const { title, vehicle, condition, invented } = view.header;
+    const book = view.rates();
+    const last = changesOf(view).at(-1);
+    return {
+      study: view.study,
+      title,
+      vehicle,
+      condition: view.condition(condition),
+      rates: book?.version ?? '',
+      currency: book?.currency ?? '',
+      revision: view.revision,
+      date: last ? timeOf(last.clock).slice(0, 10) : '',
+      invented,
+      root: view.root()?.id,
+      parts: view.nodes('part').length,
+    };
+  }
+
+  parts(): PartRow[] {
+    return partRows(this.#sync().view);
+  }
+
+  map(): MapModel {
+    return mapModel(this.#sync().view);
+  }
+
+  nodes(kind?: NodeKind): NodeChoice[] {
+    const { view } = this.#sync();
+    const kinds: readonly NodeKind[] = kind
+      ? [kind]
+      : ['vehicle', 'assembly', 'part', 'joint', 'trial', 'zone', 'chain', 'alternative'];
+    return kinds.flatMap((k) =>
+      view.nodes(k).map(({ id, label, name }) => ({ id, label, name, kind: k })),
+    );
+  }
+
+  instruments(): string[] {
+    const labels = new Set<string>();
+    const { view } = this.#sync();
+    for (const change of changesOf(view))
+      for (const entry of change.entries)
+        if (entry.e === 'instrument.put') labels.add(entry.instrument.label);
+    return [...labels].sort();
+  }
+
+  async questions(): Promise<PlainQuestion[]> {
+    return [...(await this.#loaded()).values()].map(describeQuestion);
+  }
+
+  /** Answers of every node that a question can be asked of; none when it can't be asked yet. */
+  async answers(question: string): Promise<AnswerSheet[]> {
+    return (await this.#current()).all(question);
+  }
+
+  async answer(
+    question: string,
+    subject: Id | undefined,
+    over: WrittenInputs,
+  ): Promise<AnswerSheet> {
+    return (await this.#current()).one(question, subject, over);
+  }
+
+  async answerValues(question: string, written: WrittenInputs): Promise<AnswerSheet> {
+    return answerValues(await this.#loaded(), question, written);
+  }
+
+  async claims(): Promise<ClaimRow[]> {
+    const [answers, questions] = [await this.#current(), await this.#loaded()];
+    return answers.claims().map((state) => claimRow(state, this.#sync().view, questions));
+  }
+
+  /** What no answer could be given for, and where to fill it. */
+  async gaps(): Promise<Gap[]> {
+    const answers = await this.#current();
+    const questions = [...(await this.#loaded()).values()].filter((q) => !q.onRequest);
+    const all = questions.flatMap((q) => answers.all(q.id));
+    return gapsOf(this.#sync().view, all);
+  }
+
+  story(subject: Id, property: string): CellStory {
+    const { view } = this.#sync();
+    const gestures = new Map(view.gestures().map((g) => [g.gesture, g]));
+    const ofChange = new Map(changesOf(view).map((c) => [c.id, c.gesture]));
+    return cellStory(view, subject, property, (change) => gestures.get(ofChange.get(change) ?? ''));
+  }
+
+  /** Properties of a node that have readings. */
+  properties(subject: Id): string[] {
+    return [...this.#sync().view.properties(subject)];
+  }
+
+  /** What was done, newest first. */
+  history(): HistoryRow[] {
+    const { view, device } = this.#sync();
+    const undoes = new Map(changesOf(view).map((c) => [c.gesture, c.undoes]));
+    const rows = view.gestures().map((g): HistoryRow => {
+      const reversed = undoes.get(g.gesture);
+      return {
+        ...g,
+        at: timeOf(g.clock),
+        own: g.device === device,
+        ...(reversed === undefined ? {} : { undoes: reversed }),
+      };
+    });
+    const by = new Map(rows.filter((r) => !r.undone).map((r) => [r.undoes, r.gesture]));
+    return rows
+      .map((r) => {
+        const undoneBy = r.undone ? by.get(r.gesture) : undefined;
+        return undoneBy === undefined ? r : { ...r, undoneBy };
+      })
+      .reverse();
+  }
+
+  edit(edit: CellEdit, by: string): Promise<void> {
+    const { view } = this.#sync();
+    const context = { by, takenAt: { local: localTime() }, id: freshId };
+    return this.#record(by, editEntries(view, edit, context));
+  }
+
+  /** Returns the id of the claim. */
+  async claim(typed: ClaimTyped): Promise<Id> {
+    const id = freshId();
+    await this.#record(typed.by, claimEntries(this.#sync().view, typed, id, localTime()));
+    return id;
+  }
+
+  async tie(typed: TieTyped, by: string): Promise<void> {
+    const questions = await this.#loaded();
+    return this.#record(by, tieEntries(this.#sync().view, questions, typed, freshId()));
+  }
+
+  withdrawClaim(id: Id, why: string, by: string): Promise<void> {
+    if (why.trim() === '')
+      throw new RefusalError({
+        code: 'bad-value',
+        place: { column: 'reason' },
+        value: '',
+        why: 'a claim is withdrawn without a reason',
+        next: 'Say in a few words why it does not stand.',
+      });
+    const claim = this.#sync()
+      .view.claims()
+      .find((c) => c.id === id);
+    return this.#record(by, {
+      words: `withdraw claim: ${claim?.words ?? id}`,
+      entries: [{ v: 1, e: 'claim.withdraw', id, why: why.trim() }],
+    });
+  }
+
+  chooseReading(subject: Id, property: string, reading: Id, by: string): Promise<void> {
+    const { view } = this.#sync();
+    const { of } = view.cell(subject, property);
+    return this.#record(by, {
+      words: `choose ${propertyWords(property)} of ${view.node(subject)?.label ?? subject}`,
+      entries: [{ v: 1, e: 'choose', of, reading }],
+    });
+  }
+
+  /** Records a rate book from its JSON; returns how many rates it has. */
+  async rateBook(text: string, file: string, by: string): Promise<number> {
+    const book = readRateBook(text, file);
+    await this.#record(by, {
+      words: `rate book ${book.version}`,
+      entries: [{ v: 1, e: 'rates.put', book }],
+    });
+    return book.cells.length;
+  }
+
+  /** Reverses a gesture; the undo of an undo does it again. */
+  async undo(gesture: Id, by: string): Promise<void> {
+    const sync = this.#sync();
+    const what = sync.view.gestures().find((g) => g.gesture === gesture);
+    await sync.record({
+      by,
+      words: `undo: ${what?.words ?? gesture}`,
+      entries: [],
+      undoes: gesture,
+    });
+  }
+
+  async dropRefused(): Promise<void> {
+    await this.#sync().dropRefused();
+  }
+
+  async #record(by: string, act: { words: string; entries: Entry[] }): Promise<void> {
+    await this.#sync().record({ by, ...act });
+  }
+
+  #sync(): StudySync {
+    if (!this.#open) throw new TypeError('no study is open');
+    return this.#open;
+  }
+
+  #loaded(): Promise<Questions> {
+    this.#questions ??= loadAll();
+    return this.#questions;
+  }
+
+  async #current(): Promise<AnswersOf> {
+    const questions = await this.#loaded();
+    const { view } = this.#sync();
+    if (this.#answers?.view !== view) this.#answers = { view, of: new AnswersOf(view, questions) };
+    return this.#answers.of;
+  }
+}
+
+const freshId = (): Id => ulid(Date.now(), Math.random);
+
+/** ISO 8601 time of a change's clock, UTC. */
+const timeOf = (clock: string): string => {
+  const read = readClock(clock);
+  return read ? new Date(read.ms).toISOString() : '';
+};
+
+/** ISO 8601 local time to the second. */
+function localTime(): string {
+  const now = new Date();
+  const local = new Date(now.getTime() - 60_000 * now.getTimezoneOffset());
+  return local.toISOString().slice(0, 19);
+}

@@ -1,0 +1,67 @@
+import { type Finding, type Id, propertyWords, type StudyView } from '../../../src/study/index.ts';
+import type { AnswerSheet } from './answer-sheet.ts';
+
+/** One kind of thing that is not known, and every place where it is not. */
+export interface Gap {
+  readonly code: string;
+  readonly words: string;
+  readonly what: string;
+  readonly next: string;
+  readonly places: readonly GapPlace[];
+}
+
+export interface GapPlace {
+  readonly words: string;
+  /** The cell to be filled, where it is one of a node's. */
+  readonly cell?: { readonly subject: Id; readonly property: string };
+  readonly node?: Id;
+  readonly value?: string;
+}
+
+/** What is not known, from all answers: alike gaps together, those with most places last. */
+export function gapsOf(view: StudyView, answers: readonly AnswerSheet[]): Gap[] {
+  const ids = new Map<string, Id>();
+  for (const kind of ['vehicle', 'assembly', 'part', 'joint', 'trial'] as const)
+    for (const { id, label, name } of view.nodes(kind)) ids.set(`${label} ${name}`.trim(), id);
+  const groups = new Map<string, { first: Finding; places: Map<string, GapPlace> }>();
+  for (const finding of answers.flatMap((a) => a.findings)) {
+    if (finding.level !== 'gap') continue;
+    const key = `${finding.code} ${finding.code === 'missing' ? finding.place.property : ''}`;
+    const group = groups.get(key) ?? { first: finding, places: new Map() };
+    const place = placeOf(finding, ids);
+    group.places.set(place.words, place);
+    groups.set(key, group);
+  }
+  return [...groups.values()]
+    .map(({ first, places }) => ({
+      code: first.code,
+      words: wordsOf(first),
+      what: first.what,
+      next: first.next,
+      places: [...places.values()],
+    }))
+    .sort((a, b) => a.places.length - b.places.length);
+}
+
+const WORDS: Readonly<Record<string, string>> = {
+  'spread-unknown': 'Spread not known',
+  'not-worked-out': 'Could not be worked out',
+  'not-costed': 'Not costed',
+};
+
+const wordsOf = ({ code, place, what }: Finding): string =>
+  code === 'missing' && place.property !== undefined
+    ? `No reading of ${propertyWords(place.property)}`
+    : (WORDS[code] ?? what);
+
+function placeOf({ place, value }: Finding, ids: ReadonlyMap<string, Id>): GapPlace {
+  const { subject = '', property } = place;
+  const node = ids.get(subject);
+  const words = subject === '' ? propertyWords(property ?? 'the study') : subject;
+  return {
+    words,
+    ...(node ? { node } : {}),
+    ...(node && property !== undefined ? { cell: { subject: node, property } } : {}),
+    ...(value === undefined ? {} : { value }),
+  };
+}

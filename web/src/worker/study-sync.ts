@@ -1,0 +1,188 @@
+import {
+  type Change,
+  type Entry,
+  extend,
+  fold,
+  type Id,
+  makeChange,
+  type Refusal,
+  RefusalError,
+  type StudyView,
+} from '../../../src/study/index.ts';
+import { type Api, Unreachable } from './api.ts';
+import type { Outbox } from './outbox.ts';
+
+const PAGE = 500;
+/** Seconds between looks for what others wrote, as long as the server answers. */
+const POLL_S = 2;
+/** Seconds before a failed post is tried again, the longest. */
+const LONGEST_WAIT_S = 10;
+
+/** How far this page's changes have come. */
+export interface SaveState {
+  /** Changes that wait for the server's acknowledgement. */
+  readonly waiting: number;
+  /** Why the server can not be reached at the moment. */
+  readonly unreachable?: string;
+  /** The change that the server refused, and why; those behind it wait. */
+  readonly refused?: { readonly words: string; readonly refusals: readonly Refusal[] };
+}
+
+/** Who does something, in which words, and what. */
+export interface Act {
+  readonly by: string;
+  readonly words: string;
+  readonly entries: readonly Entry[];
+  readonly undoes?: Id;
+}
+
+/**
+ * One study kept level with the server. A change holds at once here, is kept by the browser,
+ * and counts as saved only when the server has acknowledged it.
+ */
+export class StudySync {
+  view: StudyView;
+  #cursor = 0;
+  readonly #known = new Set<Id>();
+  #waiting: Change[] = [];
+  #state: SaveState = { waiting: 0 };
+  #sending = false;
+  #closed = false;
+
+  constructor(
+    readonly study: Id,
+    readonly device: Id,
+    private readonly api: Api,
+    private readonly outbox: Outbox,
+    private readonly told: { readonly changed: () => void; readonly state: (s: SaveState) => void },
+  ) {
+    this.view = fold(study, []);
+  }
+
+  /** Reads the whole study, then what this browser still has to send. */
+  async load(progress: (changes: number) => void): Promise<void> {
+    while (await this.#pull()) progress(this.view.changes);
+    this.#waiting = await this.outbox.of(this.study);
+    this.#take(this.#waiting);
+    this.#tell({});
+    void this.#send();
+    void this.#poll();
+  }
+
+  close(): void {
+    this.#closed = true;
+  }
+
+  /** Does it here at once; the server follows. */
+  async record({ by, words, entries, undoes }: Act): Promise<Change> {
+    const { study, device, view } = this;
+    const author = { study, by, device, view, nowMs: Date.now(), random: Math.random };
+    const change = makeChange(author, {
+      words,
+      entries,
+      ...(undoes === undefined ? {} : { undoes }),
+    });
+    this.#take([change]);
+    this.#waiting.push(change);
+    this.told.changed();
+    this.#tell({});
+    await this.outbox.put(change);
+    void this.#send();
+    return change;
+  }
+
+  /** Takes back the refused change; those behind it are counted anew and sent. */
+  async dropRefused(): Promise<void> {
+    const [dropped, ...rest] = this.#waiting;
+    if (!dropped || !this.#state.refused) return;
+    await this.outbox.remove(dropped.id, ...rest.map((c) => c.id));
+    this.#waiting = rest.map((c) => (c.device === dropped.device ? { ...c, seq: c.seq - 1 } : c));
+    await this.outbox.put(...this.#waiting);
+    await this.#readAgain();
+    this.#state = { waiting: 0 };
+    this.#tell({});
+    void this.#send();
+  }
+
+  async #readAgain(): Promise<void> {
+    this.view = fold(this.study, []);
+    this.#cursor = 0;
+    this.#known.clear();
+    while (await this.#pull());
+    this.#take(this.#waiting);
+    this.told.changed();
+  }
+
+  /** True when there was something new. */
+  async #pull(): Promise<boolean> {
+    const { changes, next } = await this.api.changes(this.study, this.#cursor, PAGE);
+    this.#cursor = next;
+    this.#take(changes.map((c) => c.change));
+    return changes.length > 0;
+  }
+
+  /** Holds only what is new: a view extended by what it has is folded all over again. */
+  #take(changes: readonly Change[]): boolean {
+    const fresh = changes.filter((c) => !this.#known.has(c.id));
+    if (fresh.length === 0) return false;
+    for (const c of fresh) this.#known.add(c.id);
+    this.view = extend(this.view, fresh);
+    return true;
+  }
+
+  async #send(): Promise<void> {
+    if (this.#sending || this.#state.refused) return;
+    this.#sending = true;
+    for (let wait = 1; this.#waiting.length > 0 && !this.#closed; ) {
+      const outcome = await this.#post(this.#waiting[0] as Change);
+      if (outcome === 'refused') break;
+      if (outcome === 'saved') wait = 1;
+      else {
+        await sleep(wait);
+        wait = Math.min(2 * wait, LONGEST_WAIT_S);
+      }
+    }
+    this.#sending = false;
+  }
+
+  async #post(change: Change): Promise<'saved' | 'refused' | 'again'> {
+    try {
+      await this.api.post(this.study, [change]);
+    } catch (error) {
+      if (error instanceof RefusalError) {
+        this.#tell({ refused: { words: change.words, refusals: error.refusals } });
+        return 'refused';
+      }
+      this.#tell({ unreachable: String(error instanceof Error ? error.message : error) });
+      return 'again';
+    }
+    this.#waiting = this.#waiting.filter((c) => c.id !== change.id);
+    await this.outbox.remove(change.id);
+    this.#tell({});
+    return 'saved';
+  }
+
+  async #poll(): Promise<void> {
+    while (!this.#closed) {
+      await sleep(POLL_S);
+      try {
+        const before = this.view.changes;
+        while (!this.#closed && (await this.#pull()));
+        if (this.view.changes !== before) this.told.changed();
+        if (this.#state.unreachable !== undefined) this.#tell({});
+      } catch (error) {
+        if (!(error instanceof Unreachable)) throw error;
+        this.#tell({ unreachable: error.message });
+      }
+    }
+  }
+
+  #tell(more: Omit<SaveState, 'waiting'>): void {
+    const { refused } = this.#state;
+    this.#state = { ...(refused ? { refused } : {}), ...more, waiting: this.#waiting.length };
+    this.told.state(this.#state);
+  }
+}
+
+const sleep = (seconds: number): Promise<void> =>
+  new Promise((resolve) => setTimeout(resolve, 1000 * seconds));
