@@ -69,7 +69,8 @@ export class MemoryStore implements Store {
   }
 
   async find(query: PartQuery): Promise<readonly PartRow[]> {
-    const rows = [...this.#studies].flatMap(([study, held]) => foldedParts(study, changesOf(held)));
+    const studies = [...this.#studies].sort(([a], [b]) => (a < b ? -1 : 1));
+    const rows = studies.flatMap(([study, held]) => foldedParts(study, changesOf(held)));
     return rows.filter((row) => matches(row, query)).slice(0, query.limit);
   }
 

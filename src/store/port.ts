@@ -30,16 +30,23 @@ export interface Arrived {
 
 export interface PartQuery {
   readonly study?: Id;
+  /** Material and process as the value in force has them, letter for letter. */
   readonly material?: string;
   readonly process?: string;
-  /** Free text over label, name, material and process. */
+  /**
+   * Free text over label, name, material and process: each word given begins a word there, upper
+   * and lower case and accents aside.
+   */
   readonly text?: string;
   /** SI. */
   readonly thickness?: readonly [low: number, high: number];
   readonly limit: number;
 }
 
-/** A part as projected: values in force in the study's own condition, SI; null where missing. */
+/**
+ * A part as projected: values in force in the study's own condition, SI; null where missing.
+ * `massU` is the value's own standard uncertainty, without causes that it shares with others.
+ */
 export interface PartRow {
   readonly study: Id;
   readonly id: Id;
@@ -94,11 +101,13 @@ export interface Blobs {
 
 /** A library of studies with its projections. */
 export interface Store extends ChangeLog, Blobs {
+  /** Live parts, in the order of their studies and ids. */
   find(query: PartQuery): Promise<readonly PartRow[]>;
   /** Drops the projections and makes them again from the changes. */
   rebuild(): Promise<void>;
   /** Changes when another process has written: compare with the last one seen. */
   version(): Promise<number>;
+  /** Copies what is committed, but not the blobs, to a new file; an existing one is refused. */
   backup(toFile: string): Promise<void>;
   close(): Promise<void>;
 }

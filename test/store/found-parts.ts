@@ -157,12 +157,12 @@ export function foundParts(under: StoreUnderTest): void {
   });
 
   test('finds across studies', async () => {
-    const other = new Device('study-2', 'device-b', 2);
+    const other = new Device('study-0', 'device-b', 2);
     const shared = [addNode('root', null, 'vehicle'), addNode('floor', 'root')];
-    await store.append('study-2', [other.change(shared)], 'R. Example');
+    await store.append('study-0', [other.change(shared)], 'R. Example');
     const found = await store.find({ text: 'floor', limit: 10 });
-    expect(found.map((row) => row.study)).toEqual([STUDY, 'study-2']);
-    expect(found[1]).toMatchObject({ name: 'name of floor', mass: null });
+    expect(found.map((row) => row.study)).toEqual(['study-0', STUDY]);
+    expect(found[0]).toMatchObject({ name: 'name of floor', mass: null });
   });
 
   test('a second reading, its withdrawal and a choice move the value', async () => {

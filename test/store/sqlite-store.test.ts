@@ -1,4 +1,4 @@
-import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { mkdtemp, readdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
@@ -40,6 +40,8 @@ describe('the folder', () => {
     await first.close();
     const names = await readdir(join(dir, 'deep', 'library'));
     expect(names).toEqual(expect.arrayContaining(['blobs', 'library.db']));
+    const log = join(dir, 'deep', 'library', 'library.db-wal');
+    expect((await stat(log)).size).toBe(0);
     const again = await openSqliteStore(join(dir, 'deep', 'library'));
     expect(await again.studies()).toEqual(heads);
     expect(await again.hasBlob(hash)).toBe(true);

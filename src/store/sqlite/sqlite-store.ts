@@ -1,14 +1,14 @@
 import { join } from 'node:path';
-import type { ControlledTransaction, Kysely } from 'kysely';
+import type { Kysely } from 'kysely';
 import type { Change, Sha256 } from '../../study/index.ts';
 import { FileBlobs } from '../file-blobs.ts';
 import { makeFolder, syncFolder } from '../files.ts';
-import { HeldStage, type StageWork } from '../held-stage.ts';
+import { HeldStage } from '../held-stage.ts';
 import type { Ack, Arrived, PartQuery, PartRow, Stage, Store, StudyHead } from '../port.ts';
-import { changesSince, lastArrival, lastSeq, storeChanges } from '../sql/change-log.ts';
+import { changesSince, lastSeq } from '../sql/change-log.ts';
 import { findParts } from '../sql/find-parts.ts';
+import { keepChanges, stageIn } from '../sql/keep-changes.ts';
 import { migrate, needsMigration } from '../sql/migrations/index.ts';
-import { Projector } from '../sql/projector.ts';
 import { rebuildProjections } from '../sql/rebuild.ts';
 import { studyHeads } from '../sql/study-heads.ts';
 import type { SqlLibrary, Tables } from '../sql/tables.ts';
@@ -16,7 +16,7 @@ import { WriteTurn } from '../write-turn.ts';
 import { backUp } from './backup.ts';
 import { type Connection, openReader, openWriter } from './connection.ts';
 import { FTS_WORDS } from './fts-words.ts';
-import { dataVersion } from './pragmas.ts';
+import { checkpoint, dataVersion } from './pragmas.ts';
 
 export interface SqliteStoreOptions {
   /** How long a writer waits for another one before it is refused `busy`. */
@@ -64,16 +64,13 @@ class SqliteStore implements Store {
   }
 
   async append(study: string, batch: readonly Change[], author: string): Promise<Ack> {
-    return this.#write(async (library) => {
-      const projector = await Projector.of(library, study);
-      return keep(library, projector, study, batch, author);
-    });
+    return this.#write((library) => keepChanges(library, study, batch, author));
   }
 
   stage(study: string, author: string): Promise<Stage> {
     return this.#turn.hold(async (endTurn) => {
       const transaction = await this.#writer.db.startTransaction().execute();
-      this.#stage = new HeldStage(endTurn, stageWork(transaction, study, author));
+      this.#stage = new HeldStage(endTurn, stageIn(transaction, FTS_WORDS, study, author));
       return this.#stage;
     });
   }
@@ -114,8 +111,12 @@ class SqliteStore implements Store {
   async close(): Promise<void> {
     await this.#stage?.drop();
     await this.#turn.during(async () => {
-      this.#reader.close();
-      this.#writer.close();
+      try {
+        await checkpoint(this.#writer.db);
+      } finally {
+        this.#reader.close();
+        this.#writer.close();
+      }
     });
   }
 
@@ -135,41 +136,6 @@ class SqliteStore implements Store {
   #write<T>(work: (library: SqlLibrary) => Promise<T>): Promise<T> {
     return this.#turn.during(() => this.#writer.db.transaction().execute((db) => work(over(db))));
   }
-}
-
-/** Stores and projects what is new of a batch, inside the transaction that `library` is in. */
-async function keep(
-  library: SqlLibrary,
-  projector: Projector,
-  study: string,
-  batch: readonly Change[],
-  author: string,
-): Promise<Ack> {
-  const { ack, fresh } = await storeChanges(library.db, study, batch, author);
-  await projector.project(fresh);
-  return ack;
-}
-
-function stageWork(
-  transaction: ControlledTransaction<Tables>,
-  study: string,
-  author: string,
-): StageWork {
-  const library = over(transaction);
-  let projector: Projector | undefined;
-  let added = 0;
-  return {
-    add: async (batch) => {
-      projector ??= await Projector.of(library, study);
-      added += (await keep(library, projector, study, batch, author)).added;
-    },
-    commit: async () => {
-      const cursor = await lastArrival(transaction, study);
-      await transaction.commit().execute();
-      return { cursor, added };
-    },
-    rollBack: () => transaction.rollback().execute(),
-  };
 }
 
 /** SQLite's own SQL beside a connection or a transaction. */
