@@ -1,15 +1,17 @@
 import { randomUUID } from 'node:crypto';
 import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Store, StudyHead } from '../store/index.ts';
+import type { Ack, Store, StudyHead } from '../store/index.ts';
 import {
   type Author,
   type Change,
+  checkChange,
   type Entry,
   extend,
   fold,
   type Id,
   makeChange,
+  type Refusal,
   RefusalError,
   type StudyView,
   ulid,
@@ -99,12 +101,25 @@ export class Library {
         ...(undoes === undefined ? {} : { undoes }),
       });
       try {
-        await this.store.append(study, [change], by);
+        await this.accept(study, [change], by);
         return change;
       } catch (error) {
         if (attempt >= TRIES || !isConflict(error)) throw error;
       }
     }
+  }
+
+  /**
+   * Keeps changes made here or on another device; they are on disk when this returns.
+   * @throws RefusalError with all that no change may carry; nothing of the batch is kept then.
+   */
+  async accept(study: Id, changes: readonly Change[], author: string): Promise<Ack> {
+    const [first, ...more] = changes.flatMap((change) => [
+      ...checkChange(change),
+      ...(change.study === study ? [] : [otherStudy(study, change)]),
+    ]);
+    if (first) throw new RefusalError(first, ...more);
+    return this.store.append(study, changes, author);
   }
 
   /** What the next change of this device carries of the study's history. */
@@ -123,6 +138,14 @@ export class Library {
     return this.store.close();
   }
 }
+
+const otherStudy = (study: Id, change: Change): Refusal => ({
+  code: 'bad-change',
+  place: { study },
+  value: change.study,
+  why: `the change ${change.id} belongs to another study`,
+  next: 'Send each change to the study it belongs to.',
+});
 
 const isConflict = (error: unknown): boolean =>
   error instanceof RefusalError && error.refusals[0].code === 'conflict';

@@ -1,5 +1,4 @@
 import type { Library } from '../../app/index.ts';
-import { type Change, checkChange, type Refusal, RefusalError } from '../../study/index.ts';
 import {
   ackAnswer,
   type ChangesAnswer,
@@ -37,10 +36,7 @@ export const addChanges: AddRoutes = (scope, library) => {
         response: { 200: ackAnswer, ...FAILURES },
       },
     },
-    async ({ params, body }) => {
-      checkChanges(params.study, body.changes);
-      return library.store.append(params.study, body.changes, AUTHOR);
-    },
+    ({ params, body }) => library.accept(params.study, body.changes, AUTHOR),
   );
 };
 
@@ -55,20 +51,3 @@ async function changesAfter(
   if (page.changes.length === 0 && after === 0) await library.findStudy(study);
   return page;
 }
-
-/** @throws RefusalError with all that no change may carry. */
-function checkChanges(study: string, changes: readonly Change[]): void {
-  const [first, ...more] = changes.flatMap((change) => [
-    ...checkChange(change),
-    ...(change.study === study ? [] : [otherStudy(study, change)]),
-  ]);
-  if (first) throw new RefusalError(first, ...more);
-}
-
-const otherStudy = (study: string, change: Change): Refusal => ({
-  code: 'bad-change',
-  place: { study },
-  value: change.study,
-  why: `the change ${change.id} belongs to another study`,
-  next: 'Send each change to the study it belongs to.',
-});
