@@ -43,6 +43,15 @@ test('the same changes twice change nothing', async () => {
   expect(await held()).toHaveLength(3);
 });
 
+test('what a newer version stored is handed out as it is', async () => {
+  const entries = [{ v: 2, e: 'node.paint', colour: 'red' }] as never;
+  const newer = new Device('study-newer', 'device-n', 9).change(entries);
+  await served.library.store.append('study-newer', [newer], 'local');
+  const answer = await served.call('/api/studies/study-newer/changes');
+  expect(answer.status).toBe(200);
+  expect((answer.json as { changes: unknown[] }).changes).toMatchObject([{ change: { entries } }]);
+});
+
 describe('refuses, and keeps nothing of the call', () => {
   const good = (): Change => new Device(STUDY, 'device-b', 2).change([addNode('x', 'van')]);
   const entryWith = (more: object) => ({

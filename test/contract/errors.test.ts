@@ -2,7 +2,8 @@ import { expect, test } from 'vitest';
 import { defectAnswer } from '../../src/server/index.ts';
 import { openMemoryStore, type Store } from '../../src/store/index.ts';
 import { RefusalError } from '../../src/study/index.ts';
-import { call, refusalsOf, Served } from './serve.ts';
+import { call } from './http.ts';
+import { refusalsOf, Served } from './serve.ts';
 
 /** A store whose list of studies fails as told. */
 const failing = (error: Error): Store =>

@@ -3,7 +3,8 @@ import { networkInterfaces } from 'node:os';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { startServer } from '../../src/server/index.ts';
 import { RefusalError } from '../../src/study/index.ts';
-import { call, refusalsOf, Served } from './serve.ts';
+import { call } from './http.ts';
+import { refusalsOf, Served } from './serve.ts';
 
 let served: Served;
 beforeAll(async () => {

@@ -2,7 +2,8 @@ import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { call, refusalsOf, Served } from './serve.ts';
+import { call } from './http.ts';
+import { refusalsOf, Served } from './serve.ts';
 
 const BROWSER = { accept: 'text/html,*/*' };
 

@@ -1,27 +1,11 @@
 import { mkdtemp, rm } from 'node:fs/promises';
-import { request as httpRequest, type IncomingHttpHeaders } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Library } from '../../src/app/index.ts';
 import { type RunningServer, refusalsAnswer, startServer } from '../../src/server/index.ts';
 import { openMemoryStore, type Store } from '../../src/store/index.ts';
 import type { Refusal } from '../../src/study/index.ts';
-
-export interface Answered {
-  readonly status: number;
-  readonly headers: IncomingHttpHeaders;
-  readonly bytes: Buffer;
-  readonly text: string;
-  /** The body as JSON; `undefined` when it is none. */
-  readonly json: unknown;
-}
-
-export interface Call {
-  readonly method?: string;
-  /** Anything but text and bytes is sent as JSON. */
-  readonly body?: unknown;
-  readonly headers?: Readonly<Record<string, string>>;
-}
+import { type Answered, type Call, call } from './http.ts';
 
 /** A server on a store in memory, with what it logs, for the time of a test file. */
 export class Served {
@@ -82,38 +66,6 @@ export class Served {
   post(path: string, body: unknown): Promise<Answered> {
     return this.call(path, { method: 'POST', body });
   }
-}
-
-/** One request on a connection of its own, as it stands: Host and Origin can be anything, which `fetch` does not allow. */
-export function call(
-  port: number,
-  path: string,
-  { method = 'GET', body, headers = {} }: Call = {},
-): Promise<Answered> {
-  const isRaw = typeof body === 'string' || body instanceof Uint8Array;
-  const payload = body === undefined || isRaw ? body : JSON.stringify(body);
-  const type = body === undefined || isRaw ? {} : { 'content-type': 'application/json' };
-  return new Promise((resolve, reject) => {
-    const request = httpRequest(
-      { host: '127.0.0.1', port, path, method, agent: false, headers: { ...type, ...headers } },
-      (response) => {
-        const chunks: Buffer[] = [];
-        response.on('data', (chunk: Buffer) => chunks.push(chunk));
-        response.on('error', reject);
-        response.on('end', () =>
-          resolve(answered(response.statusCode ?? 0, response.headers, Buffer.concat(chunks))),
-        );
-      },
-    );
-    request.on('error', reject);
-    request.end(payload);
-  });
-}
-
-function answered(status: number, headers: IncomingHttpHeaders, bytes: Buffer): Answered {
-  const text = bytes.toString('utf8');
-  const isJson = headers['content-type']?.startsWith('application/json') ?? false;
-  return { status, headers, bytes, text, json: isJson ? JSON.parse(text) : undefined };
 }
 
 /** The refusals of an answer, held to their schema. */
