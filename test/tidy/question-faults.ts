@@ -10,8 +10,9 @@ import type {
   ScalarInput,
   TableInput,
   TallyBody,
+  WrittenInputs,
 } from '../../src/engine/index.ts';
-import { KINDS } from '../../src/quantity/index.ts';
+import { KINDS, parseQuantity } from '../../src/quantity/index.ts';
 import { readText } from './sources.ts';
 
 /** Everything that is wrong with how a question is written down, a line each. */
@@ -89,11 +90,7 @@ function unitFaults({
 }
 
 function formulaFaults(q: Question): readonly string[] {
-  if (q.body.body === 'row')
-    return rowFaults(
-      q.body,
-      scalarsOf(q).map((s) => s.name),
-    );
+  if (q.body.body === 'row') return rowFaults(q.body, scalarsOf(q), q);
   return q.body.body === 'tally' ? tallyFaults(q.body, q) : [];
 }
 
@@ -103,26 +100,48 @@ type Formula = (...x: number[]) => number;
 const arity = (name: string, f: Formula, most: number): readonly string[] =>
   when(f.length > most, `formula ${name} takes ${f.length} arguments, declared are ${most}`);
 
-/** Names of declared arguments that move none of the formulas: asked for and then not used. */
-function unused(formulas: readonly Formula[], names: readonly string[]): readonly string[] {
-  const at = names.map((_, i) => 1 + 0.13 * (i + 1) ** 1.3);
+/** Names of arguments that move none of the formulas at a point: asked for and then not used. */
+function unused(
+  formulas: readonly Formula[],
+  names: readonly string[],
+  at: readonly number[] = somewhere(names.length),
+): readonly string[] {
   return names.filter((_, i) => {
-    const shifted = at.map((x, j) => (j === i ? 1.01 * x : x));
+    const shifted = at.map((x, j) => (j === i ? 1.01 * x + 1e-9 : x));
     return formulas.every((f) => Object.is(f(...shifted), f(...at)));
   });
 }
 
-const unusedFaults = (formulas: readonly Formula[], names: readonly string[]): readonly string[] =>
-  unused(formulas, names).map((name) => `${name} is asked for and used by no formula`);
+/** Numbers that have nothing to do with one another. */
+const somewhere = (count: number): readonly number[] =>
+  Array.from({ length: count }, (_, i) => 1 + 0.13 * (i + 1) ** 1.3);
 
-function rowFaults(body: RowBody, scalars: readonly string[]): readonly string[] {
+const unusedFaults = (names: readonly string[]): readonly string[] =>
+  names.map((name) => `${name} is asked for and used by no formula`);
+
+/** At the example's own numbers, since formulas may hold nowhere else. */
+function rowFaults(body: RowBody, scalars: readonly ScalarInput[], q: Question): readonly string[] {
+  const at = scalars.map((s) => numberOf(s, q.example[s.name] ?? s.assumed));
+  const names = scalars.map((s) => s.name);
   return [
     ...body.outputs.flatMap((o) => arity(o.name, o.of, scalars.length)),
+    ...body.outputs.flatMap((o) =>
+      when(Number.isNaN(o.of(...at)), `formula ${o.name} gives no number for the example`),
+    ),
     ...unusedFaults(
-      body.outputs.map((o) => o.of),
-      scalars,
+      unused(
+        body.outputs.map((o) => o.of),
+        names,
+        at,
+      ),
     ),
   ];
+}
+
+/** SI value of a number as written; NaN when it is none. */
+function numberOf({ kind, unit }: ScalarInput, written: WrittenInputs[string] | undefined): number {
+  const read = typeof written === 'string' ? parseQuantity(written, kind, { unit }) : undefined;
+  return read?.ok ? read.value.x : Number.NaN;
 }
 
 function tallyFaults(body: TallyBody, q: Question): readonly string[] {
@@ -133,8 +152,10 @@ function tallyFaults(body: TallyBody, q: Question): readonly string[] {
   return [
     ...body.outputs.flatMap((o) => arity(o.name, o.of, taken.length)),
     ...unusedFaults(
-      body.outputs.map((o) => o.of),
-      taken,
+      unused(
+        body.outputs.map((o) => o.of),
+        taken,
+      ),
     ),
     ...body.terms.flatMap((t) => arity(t.name, t.each, t.needs.length)),
     ...columnFaults(body, of('scalar')),
