@@ -5,3 +5,5 @@
  * studies, calculation and hosts.
  */
 export * from './cautions.ts';
+export * from './material.ts';
+export * from './materials.ts';
