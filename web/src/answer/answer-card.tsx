@@ -1,12 +1,12 @@
 import { useState } from 'react';
 import { FindingsList } from '../parts/findings-list.tsx';
 import type { AnswerSheet } from '../worker/answer-sheet.ts';
+import { onceNamed } from '../worker/node-words.ts';
 import { Cautions } from './cautions.tsx';
 import { Contributions } from './contributions.tsx';
 import { DetailTable } from './detail-table.tsx';
 import { GroupsTable } from './groups-table.tsx';
 import { OutsTable } from './outs-table.tsx';
-import { subjectWords } from './subject-words.ts';
 import { Working } from './working.tsx';
 
 /** An answer as it may be defended: results, spread, working, findings, sources, what it rests on. */
@@ -39,7 +39,7 @@ export function AnswerCard({ sheet }: { readonly sheet: AnswerSheet }) {
 
 function BasisLine({ sheet: { basis, question, version } }: { readonly sheet: AnswerSheet }) {
   const parts = [
-    basis.subject && `of ${subjectWords(basis.subject)}`,
+    basis.subject && `of ${onceNamed(basis.subject)}`,
     basis.conditions.length > 0 && `condition ${basis.conditions.join(', ')}`,
     basis.rates && `rates ${basis.rates}`,
     basis.currency && `currency ${basis.currency}`,

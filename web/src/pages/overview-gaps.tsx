@@ -10,14 +10,25 @@ const IN_SIGHT = 3;
 export function OverviewGaps() {
   const { data } = useDesk(['gaps'], (desk) => desk.gaps());
   if (!data) return null;
+  const [gaps, doubts] = (['gap', 'doubt'] as const).map((l) => data.filter((g) => g.level === l));
   return (
-    <section>
-      <h2>What is not known</h2>
-      {data.length === 0 && <p>Nothing that a question asked for is missing.</p>}
-      {data.map((gap) => (
-        <GapKind key={`${gap.code} ${gap.words}`} gap={gap} />
-      ))}
-    </section>
+    <>
+      <section>
+        <h2>What is not known</h2>
+        {gaps?.length === 0 && <p>Nothing that a question asked for is missing.</p>}
+        {gaps?.map((gap) => (
+          <GapKind key={`${gap.code} ${gap.words}`} gap={gap} />
+        ))}
+      </section>
+      {doubts !== undefined && doubts.length > 0 && (
+        <section>
+          <h2>In doubt</h2>
+          {doubts.map((gap) => (
+            <GapKind key={`${gap.code} ${gap.words}`} gap={gap} />
+          ))}
+        </section>
+      )}
+    </>
   );
 }
 
@@ -27,7 +38,8 @@ function GapKind({ gap }: { readonly gap: Gap }) {
   return (
     <div className="entry">
       <h3>
-        {gap.words} <em className="open">{gap.places.length} open</em>
+        {gap.words}
+        {gap.level === 'gap' && <em className="open">{gap.places.length} open</em>}
       </h3>
       <Places places={seen} />
       {rest.length > 0 && (

@@ -9,10 +9,10 @@ import { MapSheet } from '../map/map-sheet.tsx';
 import { useMarks } from '../map/use-marks.ts';
 import { InHand } from '../parts/in-hand.tsx';
 import { LineKey } from '../parts/line-key.tsx';
+import { InAndOut } from './in-and-out.tsx';
 import { OverviewClaims } from './overview-claims.tsx';
 import { OverviewGaps } from './overview-gaps.tsx';
 import { OverviewTiles } from './overview-tiles.tsx';
-import { ReportButton } from './report-button.tsx';
 
 const ROWS = [['plan'], ['side']] as const;
 
@@ -31,7 +31,7 @@ export function OverviewPage() {
         <InHand />
         <OverviewGaps />
         <OverviewClaims />
-        <ReportButton />
+        <InAndOut />
         <LineKey />
       </aside>
     </div>

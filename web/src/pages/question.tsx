@@ -7,6 +7,7 @@ import { useClient, useDesk } from '../app/desk-client.ts';
 import { useHeader } from '../app/study-shell.tsx';
 import { Refusals } from '../parts/refusals.tsx';
 import type { AnswerSheet } from '../worker/answer-sheet.ts';
+import { nodeWords } from '../worker/node-words.ts';
 import { onlyWritten } from './only-written.ts';
 
 const PATH = '/s/$study/questions/$question';
@@ -146,9 +147,9 @@ function SubjectChoice({ question, subject, onChange }: SubjectChoiceProps) {
       Subject
       <select value={subject} onChange={(e) => onChange(e.target.value)}>
         {question.subject !== 'study' && <option value="">choose one</option>}
-        {nodes.data?.map(({ id, label, name }) => (
-          <option key={id} value={id}>
-            {label} {name === label ? '' : name}
+        {nodes.data?.map((node) => (
+          <option key={node.id} value={node.id}>
+            {nodeWords(node)}
           </option>
         ))}
       </select>

@@ -27,13 +27,16 @@ export function QuestionsPage() {
   );
 }
 
+const subjectWords = (kind: PlainQuestion['subject']): string =>
+  kind === 'study' ? 'the study' : `${/^[aeiou]/.test(kind) ? 'an' : 'a'} ${kind}`;
+
 function QuestionLink({ question }: { readonly question: PlainQuestion }) {
   const { study } = useHeader();
   return (
     <Link to="/s/$study/questions/$question" params={{ study, question: question.id }}>
       <b>{question.wording}</b>
       <span className="soft">
-        {question.title} · asked of a {question.subject}
+        {question.title} · asked of {subjectWords(question.subject)}
       </span>
     </Link>
   );

@@ -33,7 +33,8 @@ export function StudiesPage() {
                   <b>{s.title}</b>
                   {s.invented && <em>invented</em>}
                   <span className="soft">
-                    {s.vehicle} · {s.parts} parts · {s.changes} changes · latest {timeText(s.clock)}
+                    {s.vehicle === s.title ? '' : `${s.vehicle} · `}
+                    {s.parts} parts · {s.changes} changes · latest {timeText(s.clock)}
                   </span>
                 </Link>
               </li>

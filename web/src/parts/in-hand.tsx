@@ -1,18 +1,19 @@
 import { Link } from '@tanstack/react-router';
-import { propertyWords } from '../../../src/study/index.ts';
 import { useDesk } from '../app/desk-client.ts';
 import { useSelection } from '../app/selection.ts';
 import { useHeader } from '../app/study-shell.tsx';
-import { PART_PROPERTIES } from '../worker/part-rows.ts';
 import { CellShown } from './cell-shown.tsx';
 
 /** The part in hand: the same one on the map, in the table and wherever it is named. */
 export function InHand() {
   const { selected, select } = useSelection();
   const { study } = useHeader();
-  const rows = useDesk(['parts'], (desk) => desk.parts());
-  const row = rows.data?.find((r) => r.id === selected);
-  if (!row) return null;
+  const { data: node } = useDesk(
+    ['node', selected],
+    (desk) => desk.node(selected ?? ''),
+    selected !== undefined,
+  );
+  if (!node || selected === undefined) return null;
   return (
     <section className="in-hand" aria-live="polite">
       <h2>
@@ -22,29 +23,32 @@ export function InHand() {
         </button>
       </h2>
       <h3>
-        {row.label} {row.name}
+        {node.label} {node.name}
       </h3>
-      <p className="soft">{row.assembly}</p>
+      <p className="soft">
+        {node.kind}
+        {node.above !== '' && `, of ${node.above}`}
+      </p>
       <dl>
-        {PART_PROPERTIES.map((property) => (
+        {node.cells.map(({ property, words, cell }) => (
           <div key={property}>
-            <dt>{propertyWords(property)}</dt>
+            <dt>{words}</dt>
             <dd>
               <CellShown
-                cell={row.cells[property]}
-                subject={row.id}
+                cell={cell}
+                subject={node.id}
                 property={property}
-                of={`${propertyWords(property)} of ${row.label}`}
+                of={`${words} of ${node.label}`}
               />
             </dd>
           </div>
         ))}
       </dl>
-      <p>
-        <Link to="/s/$study/parts" params={{ study }} search={{ part: row.id }}>
+      <p className="acts">
+        <Link to="/s/$study/parts" params={{ study }} search={{ part: node.id }}>
           In the table
-        </Link>{' '}
-        <Link to="/s/$study/map" params={{ study }} search={{ part: row.id }}>
+        </Link>
+        <Link to="/s/$study/map" params={{ study }} search={{ part: node.id }}>
           On the map
         </Link>
       </p>

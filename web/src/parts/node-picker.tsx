@@ -1,5 +1,6 @@
 import type { NodeKind } from '../../../src/study/index.ts';
 import { useDesk } from '../app/desk-client.ts';
+import { nodeWords } from '../worker/node-words.ts';
 
 export interface NodePickerProps {
   readonly title: string;
@@ -21,7 +22,7 @@ export function NodePicker({ title, value, onChange, kind, empty }: NodePickerPr
         <option value="">{empty}</option>
         {nodes.data?.map((n) => (
           <option key={n.id} value={n.id}>
-            {n.label} {n.name === n.label ? '' : n.name}
+            {nodeWords(n)}
           </option>
         ))}
       </select>

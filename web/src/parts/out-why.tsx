@@ -2,8 +2,8 @@ import { Link } from '@tanstack/react-router';
 import { placeText } from '../../../src/study/index.ts';
 import { Contributions } from '../answer/contributions.tsx';
 import { DecisionShown } from '../answer/decision-shown.tsx';
-import { subjectWords } from '../answer/subject-words.ts';
 import { useDesk } from '../app/desk-client.ts';
+import { onceNamed } from '../worker/node-words.ts';
 import { FindingsList } from './findings-list.tsx';
 import { NumberShown } from './number.tsx';
 import { Refusals } from './refusals.tsx';
@@ -29,7 +29,7 @@ export function OutWhy({ question, subject, output, onLeave }: OutOf) {
         {out.meaning} <span className="soft">({out.symbol})</span>
       </h3>
       <p className="soft">
-        {data.wording} Of {subjectWords(data.basis.subject ?? '')}.
+        {data.wording} Of {onceNamed(data.basis.subject ?? '')}.
       </p>
       <p className="why-value">
         <NumberShown shown={out} how="calculated" of={out.meaning} />

@@ -10,6 +10,7 @@ import {
   type StandingReading,
   type StudyView,
 } from '../../../src/study/index.ts';
+import { nodeWords } from './node-words.ts';
 import {
   type ShownCell,
   type ShownValue,
@@ -58,7 +59,7 @@ export function cellStory(
   const there = isMissing(cell) ? undefined : cell;
   return {
     of: cell.of,
-    subject: node ? `${node.label} ${node.name}` : subject,
+    subject: node ? nodeWords(node) : subject,
     property: propertyWords(property),
     condition: view.condition(cell.of.condition),
     holds: propertyDef(property)?.holds ?? holdsOf(there),

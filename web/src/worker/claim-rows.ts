@@ -10,6 +10,7 @@ import {
 } from '../../../src/study/index.ts';
 import { type AnswerSheet, answerSheet, type SheetOut } from './answer-sheet.ts';
 import { questionOf } from './answers-of.ts';
+import { nodeWords } from './node-words.ts';
 
 /** A claim as pages show it. */
 export interface ClaimRow {
@@ -27,7 +28,7 @@ export function claimRow(state: ClaimState, view: StudyView, questions: Question
   const out = sheetOf(state, questions)?.outs.find((o) => o.name === tie?.output);
   return {
     claim,
-    about: claim.about.map((id) => ({ id, words: nodeWords(view, id) })),
+    about: claim.about.map((id) => ({ id, words: wordsOf(view, id) })),
     ...(tie ? { tie: tieWords(tie, view, questions) } : {}),
     state: state.state,
     ...(out ? { out } : {}),
@@ -48,12 +49,12 @@ const tieWords = (
 ): NonNullable<ClaimRow['tie']> => ({
   ...tie,
   title: questions.get(tie.question)?.title ?? tie.question,
-  subjectWords: nodeWords(view, tie.subject),
+  subjectWords: wordsOf(view, tie.subject),
 });
 
-function nodeWords(view: StudyView, id: Id): string {
+function wordsOf(view: StudyView, id: Id): string {
   const node = view.node(id);
-  return node ? `${node.label} ${node.name}` : id;
+  return node ? nodeWords(node) : id;
 }
 
 /** A claim as typed at the vehicle. */

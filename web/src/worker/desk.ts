@@ -11,6 +11,7 @@ import {
   type Entry,
   type Gesture,
   type Id,
+  NODE_KINDS,
   type NodeKind,
   propertyWords,
   RefusalError,
@@ -34,6 +35,7 @@ import { deviceName } from './device-name.ts';
 import { type CellEdit, editEntries } from './edit-cell.ts';
 import { type Gap, gapsOf } from './gaps.ts';
 import { type MapModel, mapModel } from './map-model.ts';
+import { type NodeStory, nodeStory } from './node-story.ts';
 import { Outbox } from './outbox.ts';
 import { type PartRow, partRows } from './part-rows.ts';
 import { type SaveState, StudySync } from './study-sync.ts';
@@ -150,9 +152,7 @@ export class Desk {
 
   nodes(kind?: NodeKind): NodeChoice[] {
     const { view } = this.#sync();
-    const kinds: readonly NodeKind[] = kind
-      ? [kind]
-      : ['vehicle', 'assembly', 'part', 'joint', 'trial', 'zone', 'chain', 'alternative'];
+    const kinds = kind ? [kind] : NODE_KINDS;
     return kinds.flatMap((k) =>
       view.nodes(k).map(({ id, label, name }) => ({ id, label, name, kind: k })),
     );
@@ -208,9 +208,8 @@ export class Desk {
     return cellStory(view, subject, property, (change) => gestures.get(ofChange.get(change) ?? ''));
   }
 
-  /** Properties of a node that have readings. */
-  properties(subject: Id): string[] {
-    return [...this.#sync().view.properties(subject)];
+  node(id: Id): NodeStory | undefined {
+    return nodeStory(this.#sync().view, id);
   }
 
   /** What was done, newest first. */

@@ -1,8 +1,16 @@
-import { type Finding, type Id, propertyWords, type StudyView } from '../../../src/study/index.ts';
+import {
+  type Finding,
+  type Id,
+  NODE_KINDS,
+  propertyWords,
+  type StudyView,
+} from '../../../src/study/index.ts';
 import type { AnswerSheet } from './answer-sheet.ts';
+import { onceNamed } from './node-words.ts';
 
-/** One kind of thing that is not known, and every place where it is not. */
+/** One kind of thing that is not known or in doubt, and every place where it is. */
 export interface Gap {
+  readonly level: 'gap' | 'doubt';
   readonly code: string;
   readonly words: string;
   readonly what: string;
@@ -18,14 +26,14 @@ export interface GapPlace {
   readonly value?: string;
 }
 
-/** What is not known, from all answers: alike gaps together, those with most places last. */
+/** What is not known, and what is in doubt, from all answers: alike ones together, the most frequent last. */
 export function gapsOf(view: StudyView, answers: readonly AnswerSheet[]): Gap[] {
   const ids = new Map<string, Id>();
-  for (const kind of ['vehicle', 'assembly', 'part', 'joint', 'trial'] as const)
+  for (const kind of NODE_KINDS)
     for (const { id, label, name } of view.nodes(kind)) ids.set(`${label} ${name}`.trim(), id);
   const groups = new Map<string, { first: Finding; places: Map<string, GapPlace> }>();
   for (const finding of answers.flatMap((a) => a.findings)) {
-    if (finding.level !== 'gap') continue;
+    if (finding.level === 'note') continue;
     const key = `${finding.code} ${finding.code === 'missing' ? finding.place.property : ''}`;
     const group = groups.get(key) ?? { first: finding, places: new Map() };
     const place = placeOf(finding, ids);
@@ -34,6 +42,7 @@ export function gapsOf(view: StudyView, answers: readonly AnswerSheet[]): Gap[] 
   }
   return [...groups.values()]
     .map(({ first, places }) => ({
+      level: first.level === 'gap' ? ('gap' as const) : ('doubt' as const),
       code: first.code,
       words: wordsOf(first),
       what: first.what,
@@ -57,7 +66,7 @@ const wordsOf = ({ code, place, what }: Finding): string =>
 function placeOf({ place, value }: Finding, ids: ReadonlyMap<string, Id>): GapPlace {
   const { subject = '', property } = place;
   const node = ids.get(subject);
-  const words = subject === '' ? propertyWords(property ?? 'the study') : subject;
+  const words = subject === '' ? propertyWords(property ?? 'the study') : onceNamed(subject);
   return {
     words,
     ...(node ? { node } : {}),

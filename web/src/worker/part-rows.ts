@@ -1,4 +1,5 @@
 import type { Id, StudyView } from '../../../src/study/index.ts';
+import { nodeWords } from './node-words.ts';
 import { type ShownCell, shownCell } from './shown-cell.ts';
 
 /** Properties that the table of parts shows, in the order of its columns. */
@@ -30,7 +31,7 @@ export const partRows = (view: StudyView): PartRow[] =>
       id,
       label,
       name,
-      assembly: above && above.kind !== 'vehicle' ? `${above.label} ${above.name}` : '',
+      assembly: above && above.kind !== 'vehicle' ? nodeWords(above) : '',
       cells: {
         count: cell('count'),
         material: cell('material'),

@@ -1,11 +1,12 @@
+import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { useClient } from '../app/desk-client.ts';
 import { useHeader } from '../app/study-shell.tsx';
 import { Refusals } from '../parts/refusals.tsx';
 import { studyPath } from '../worker/api.ts';
 
-/** Has the server write the report of the study as it stands, and saves it. */
-export function ReportButton() {
+/** Ways in and out: more tables, and the report of the study as it stands, written by the server. */
+export function InAndOut() {
   const { api } = useClient();
   const { study, title } = useHeader();
   const [state, setState] = useState<'idle' | 'writing'>('idle');
@@ -22,6 +23,11 @@ export function ReportButton() {
   };
   return (
     <section>
+      <p>
+        <Link to="/s/$study/import" params={{ study }}>
+          Import tables
+        </Link>
+      </p>
       <button type="button" disabled={state === 'writing'} onClick={() => void write()}>
         {state === 'writing' ? 'Writing the report …' : 'Report as PDF'}
       </button>
