@@ -5,14 +5,12 @@ import type {
   InputSpec,
   OutputSpec,
   Question,
-  RowBody,
   ScalarColumn,
   ScalarInput,
-  TableInput,
-  TallyBody,
-  WrittenInputs,
 } from '../../src/engine/index.ts';
-import { KINDS, parseQuantity } from '../../src/quantity/index.ts';
+import { KINDS } from '../../src/quantity/index.ts';
+import { formulaFaults } from './formula-faults.ts';
+import { scalarsOf, tablesOf, when } from './question-parts.ts';
 import { readText } from './sources.ts';
 
 /** Everything that is wrong with how a question is written down, a line each. */
@@ -26,12 +24,6 @@ export function questionFaults(q: Question): readonly string[] {
     ...checkFaults(q),
   ];
 }
-
-const when = (wrong: boolean, fault: string): readonly string[] => (wrong ? [fault] : []);
-const scalarsOf = (q: Question): readonly ScalarInput[] =>
-  q.inputs.filter((i): i is ScalarInput => i.in === 'scalar');
-const tablesOf = (q: Question): readonly TableInput[] =>
-  q.inputs.filter((i): i is TableInput => i.in === 'table');
 
 function wordFaults(q: Question): readonly string[] {
   return [
@@ -87,103 +79,6 @@ function unitFaults({
     !units.includes(unit),
     `unit ${unit} of ${name} is none of ${kind}: ${units.join(', ')}`,
   );
-}
-
-function formulaFaults(q: Question): readonly string[] {
-  if (q.body.body === 'row') return rowFaults(q.body, scalarsOf(q), q);
-  return q.body.body === 'tally' ? tallyFaults(q.body, q) : [];
-}
-
-type Formula = (...x: number[]) => number;
-
-/** A formula takes at most what is declared for it. */
-const arity = (name: string, f: Formula, most: number): readonly string[] =>
-  when(f.length > most, `formula ${name} takes ${f.length} arguments, declared are ${most}`);
-
-/** Names of arguments that move none of the formulas at a point: asked for and then not used. */
-function unused(
-  formulas: readonly Formula[],
-  names: readonly string[],
-  at: readonly number[] = somewhere(names.length),
-): readonly string[] {
-  return names.filter((_, i) => {
-    const shifted = at.map((x, j) => (j === i ? 1.01 * x + 1e-9 : x));
-    return formulas.every((f) => Object.is(f(...shifted), f(...at)));
-  });
-}
-
-/** Numbers that have nothing to do with one another. */
-const somewhere = (count: number): readonly number[] =>
-  Array.from({ length: count }, (_, i) => 1 + 0.13 * (i + 1) ** 1.3);
-
-const unusedFaults = (names: readonly string[]): readonly string[] =>
-  names.map((name) => `${name} is asked for and used by no formula`);
-
-/** At the example's own numbers, since formulas may hold nowhere else. */
-function rowFaults(body: RowBody, scalars: readonly ScalarInput[], q: Question): readonly string[] {
-  const at = scalars.map((s) => numberOf(s, q.example[s.name] ?? s.assumed));
-  const names = scalars.map((s) => s.name);
-  return [
-    ...body.outputs.flatMap((o) => arity(o.name, o.of, scalars.length)),
-    ...body.outputs.flatMap((o) =>
-      when(Number.isNaN(o.of(...at)), `formula ${o.name} gives no number for the example`),
-    ),
-    ...unusedFaults(
-      unused(
-        body.outputs.map((o) => o.of),
-        names,
-        at,
-      ),
-    ),
-  ];
-}
-
-/** SI value of a number as written; NaN when it is none. */
-function numberOf({ kind, unit }: ScalarInput, written: WrittenInputs[string] | undefined): number {
-  const read = typeof written === 'string' ? parseQuantity(written, kind, { unit }) : undefined;
-  return read?.ok ? read.value.x : Number.NaN;
-}
-
-function tallyFaults(body: TallyBody, q: Question): readonly string[] {
-  const columns = tablesOf(q).find((t) => t.name === body.table)?.columns;
-  if (columns === undefined) return [`tallies ${body.table}, which is no table input`];
-  const of = (kind: InputSpec['in']) => columns.filter((c) => c.in === kind).map((c) => c.name);
-  const taken = [...body.terms, ...scalarsOf(q)].map((t) => t.name);
-  return [
-    ...body.outputs.flatMap((o) => arity(o.name, o.of, taken.length)),
-    ...unusedFaults(
-      unused(
-        body.outputs.map((o) => o.of),
-        taken,
-      ),
-    ),
-    ...body.terms.flatMap((t) => arity(t.name, t.each, t.needs.length)),
-    ...columnFaults(body, of('scalar')),
-    ...when(
-      body.groupBy !== undefined && !of('term').includes(body.groupBy),
-      `groups by ${body.groupBy}, which is no column of words`,
-    ),
-  ];
-}
-
-/**
- * Sums that need what is no column, and columns that move no sum. A sum may need a column only
- * to leave out the rows that lack it.
- */
-function columnFaults(body: TallyBody, columns: readonly string[]): readonly string[] {
-  const moves = body.terms.flatMap((t) => {
-    const idle = unused([t.each], t.needs);
-    return t.needs.filter((name) => !idle.includes(name));
-  });
-  return [
-    ...body.terms
-      .flatMap((t) => t.needs)
-      .filter((name) => !columns.includes(name))
-      .map((name) => `a sum needs ${name}, which is no column of numbers`),
-    ...columns
-      .filter((name) => !moves.includes(name))
-      .map((name) => `column ${name} is asked for and moves no sum`),
-  ];
 }
 
 function exampleFaults(q: Question): readonly string[] {
