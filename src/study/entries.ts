@@ -10,6 +10,10 @@ export const NODE_KINDS = [
   'assembly',
   'part',
   'joint',
+  /** Fasteners kept together; it keeps those of one joint, where somebody wrote that on it. */
+  'bag',
+  /** Something to do on the way in or out that is no joint of the record: unplug, drain, switch off. */
+  'step',
   /** One set-up of a bench or scale measurement whose readings belong together. */
   'trial',
   'zone',
@@ -28,13 +32,22 @@ export interface NodeSpec {
   readonly name: string;
 }
 
-/** `joins`: from a joint to what it holds. Ends that name no node keep the words as spoken. */
+export const LINK_KINDS = ['joins', 'blocks', 'keeps', 'mirror'] as const;
+
+/**
+ * `joins`: from a joint to what it holds. `blocks`: from what must be undone or taken off first,
+ * to what it stands in the way of. `keeps`: from a bag to the joint whose fasteners are in it.
+ * Ends that name no node keep the words as spoken.
+ */
 export interface LinkSpec {
   readonly id: Id;
-  readonly kind: 'joins' | 'blocks' | 'mirror';
+  readonly kind: (typeof LINK_KINDS)[number];
   readonly from: Id;
   readonly to: Id | null;
-  /** 'from' or 'to' for a joint's two sides. */
+  /**
+   * 'from' or 'to' for a joint's two sides. Blockers of one thing with the same role are
+   * alternatives: one of them is enough.
+   */
   readonly role?: string;
   readonly words?: string;
 }

@@ -1,43 +1,8 @@
-import type { Kind } from '../quantity/index.ts';
-import type { NodeKind } from './entries.ts';
+import { JOINT_PROPERTIES } from './joint-properties.ts';
+import { type PropertyDef, scalar, text } from './property-def.ts';
 import type { PropertyId } from './reading.ts';
 
-/** What a property of a node means. Properties outside this table are allowed and shown by their id. */
-export interface PropertyDef {
-  readonly id: PropertyId;
-  readonly words: string;
-  readonly holds: 'scalar' | 'vector' | 'text';
-  /** For scalars and vectors. */
-  readonly kind?: Kind;
-  /** UCUM code shown first. */
-  readonly unit?: string;
-  readonly of: readonly NodeKind[];
-  /** A reading below zero is a slip of sign or tare. */
-  readonly notNegative?: true;
-}
-
-const scalar = (
-  id: PropertyId,
-  words: string,
-  kind: Kind,
-  unit: string,
-  ...of: NodeKind[]
-): PropertyDef => ({
-  id,
-  words,
-  holds: 'scalar',
-  kind,
-  unit,
-  of,
-  // A load gained in an axle lift is the one quantity here that may well be negative.
-  ...(id === 'frontLoadGain' ? {} : { notNegative: true }),
-});
-const text = (id: PropertyId, words: string, ...of: NodeKind[]): PropertyDef => ({
-  id,
-  words,
-  holds: 'text',
-  of,
-});
+export type { PropertyDef } from './property-def.ts';
 
 /** The properties with a meaning of their own. Masses of parts are of all the row's pieces together. */
 export const PROPERTIES: readonly PropertyDef[] = [
@@ -72,17 +37,7 @@ export const PROPERTIES: readonly PropertyDef[] = [
   scalar('envelope.width', 'envelope width', 'length', 'mm', 'assembly', 'part', 'vehicle'),
   scalar('envelope.height', 'envelope height', 'length', 'mm', 'assembly', 'part', 'vehicle'),
 
-  text('type', 'kind of joint', 'joint'),
-  text('spec', 'specification', 'joint'),
-  scalar('count.holes', 'count by holes', 'count', '1', 'joint'),
-  scalar('count.bag', 'count by bag', 'count', '1', 'joint'),
-  scalar('torque.specified', 'torque, specified', 'torque', 'N.m', 'joint'),
-  text('axis', 'axis', 'joint'),
-  text('side', 'tool side', 'joint'),
-  scalar('time.access', 'time to reach, each', 'time', 's', 'joint'),
-  scalar('time.drive', 'time to drive, each', 'time', 's', 'joint'),
-  text('words.from', 'holds, as spoken', 'joint'),
-  text('words.to', 'onto, as spoken', 'joint'),
+  ...JOINT_PROPERTIES,
 ];
 
 const BY_ID = new Map(PROPERTIES.map((p) => [p.id, p]));

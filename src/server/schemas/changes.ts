@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { NODE_KINDS } from '../../study/index.ts';
+import { LINK_KINDS, NODE_KINDS } from '../../study/index.ts';
 import { id, kind, number, spread, value, way } from './values.ts';
 
 /** What a study keeps: the same shapes as in src/study, which a test of types holds to. */
@@ -47,7 +47,7 @@ const node = z
 const link = z
   .strictObject({
     id,
-    kind: z.enum(['joins', 'blocks', 'mirror']),
+    kind: z.enum(LINK_KINDS),
     from: id,
     to: id.nullable(),
     role: text.exactOptional(),
