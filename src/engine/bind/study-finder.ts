@@ -154,7 +154,8 @@ export class StudyFinder implements Finder {
 
   labelOf(subject: Id): string {
     const node = this.view.node(subject);
-    return node ? `${node.label} ${node.name}`.trim() : subject;
+    if (!node) return subject;
+    return node.name === node.label ? node.label : `${node.label} ${node.name}`;
   }
 }
 
