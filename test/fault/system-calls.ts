@@ -1,7 +1,7 @@
 /** A call of a process to the kernel, as strace notes it, with the lines where it began and ended. */
 export interface SystemCall {
   readonly name: string;
-  /** Arguments and result as noted. */
+  /** Name, arguments and result as noted: `fsync(3</t/library.db-wal>) = 0`. */
   readonly text: string;
   readonly began: number;
   readonly ended: number;
@@ -16,26 +16,27 @@ export const traced = (strace: string, file: string): readonly string[] => [
   ...['-e', 'trace=fsync,fdatasync,write,writev,pwrite64,rename,renameat,renameat2'],
 ];
 
-const WHOLE = /^(\d+)\s+(\w+)\((.*)$/;
-const RESUMED = /^(\d+)\s+<\.\.\. (\w+) resumed>(.*)$/;
+const LINE = /^(\d+)\s+(<\.\.\. \w+ resumed>)?(.*)$/;
 const UNFINISHED = / *<unfinished \.\.\.>$/;
 
-/** Reads a trace. A call that another thread's cut in two ends where it was resumed. */
+/**
+ * Reads a trace: calls in the order in which they returned. A call that another thread's cut in
+ * two is put together, and ends where it was resumed.
+ */
 export function readTrace(trace: string): readonly SystemCall[] {
   const calls: SystemCall[] = [];
   const open = new Map<string, Omit<SystemCall, 'ended'>>();
   for (const [at, line] of trace.split('\n').entries()) {
-    const [, thread = '', name = '', text = ''] = WHOLE.exec(line) ?? RESUMED.exec(line) ?? [];
-    if (name === '') continue;
-    const key = `${thread} ${name}`;
-    const before = open.get(key);
-    open.delete(key);
-    if (UNFINISHED.test(text))
-      open.set(key, { name, text: text.replace(UNFINISHED, ''), began: at });
-    else if (before) calls.push({ ...before, text: before.text + text, ended: at });
-    else calls.push({ name, text, began: at, ended: at });
+    const [, thread = '', resumed, rest = ''] = LINE.exec(line) ?? [];
+    const before = resumed ? open.get(thread) : undefined;
+    const text = (before?.text ?? '') + rest;
+    const name = /^(\w+)\(/.exec(text)?.[1];
+    if (name === undefined) continue;
+    const call = { name, text: text.replace(UNFINISHED, ''), began: before?.began ?? at };
+    if (UNFINISHED.test(text)) open.set(thread, call);
+    else calls.push({ ...call, ended: at });
   }
-  return calls.sort((a, b) => a.began - b.began);
+  return calls;
 }
 
 const isWriteTo = (call: SystemCall, file: RegExp): boolean =>
@@ -43,8 +44,8 @@ const isWriteTo = (call: SystemCall, file: RegExp): boolean =>
 const isSyncOf = (call: SystemCall, file: RegExp): boolean =>
   /^f(data)?sync$/.test(call.name) && file.test(pathOf(call)) && / = 0$/.test(call.text);
 
-/** Path behind the file number of a call: `30</tmp/x/library.db-wal>, …`. */
-const pathOf = (call: SystemCall): string => /^\d+<([^>]*)>/.exec(call.text)?.[1] ?? '';
+/** Path behind the file number of a call: `fsync(30</tmp/x/library.db-wal>)`. */
+const pathOf = (call: SystemCall): string => /^\w+\(\d+<([^>]*)>/.exec(call.text)?.[1] ?? '';
 
 /** Calls whose written text shows an answer that goes out. */
 export const answersIn = (calls: readonly SystemCall[], answer: RegExp): readonly SystemCall[] =>

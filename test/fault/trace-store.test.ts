@@ -3,7 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { openSqliteStore } from '../../src/store/index.ts';
-import { type SystemCall, type TracedRun, tracedStore } from './traced-store.ts';
+import type { SystemCall } from './system-calls.ts';
+import { type TracedRun, tracedStore } from './traced-store.ts';
 
 const STUDY = 'study-1';
 const CALLS = '--trace=pwrite64,write,fsync,fdatasync,rename,renameat,renameat2';
@@ -18,13 +19,13 @@ afterEach(() => rm(dir, { recursive: true }));
 function beforeEachAck({ calls, acknowledged }: TracedRun): SystemCall[][] {
   const groups: SystemCall[][] = [[]];
   for (const call of calls)
-    if (call.call === 'write' && /^write\(1\S*, "ack /.test(call.text)) groups.push([]);
+    if (call.name === 'write' && /^write\(1\S*, "ack /.test(call.text)) groups.push([]);
     else groups.at(-1)?.push(call);
   expect(groups).toHaveLength(acknowledged.length + 1);
   return groups.slice(0, -1);
 }
 
-const isSync = ({ call }: SystemCall): boolean => call === 'fsync' || call === 'fdatasync';
+const isSync = ({ name }: SystemCall): boolean => name === 'fsync' || name === 'fdatasync';
 const last = (calls: readonly SystemCall[], test: (c: SystemCall) => boolean): number =>
   calls.findLastIndex(test);
 
@@ -34,7 +35,7 @@ describe('the order of system calls', () => {
     expect(run.acknowledged).toHaveLength(4);
     for (const calls of beforeEachAck(run)) {
       const onLog = (c: SystemCall) => c.text.includes('/library.db-wal>');
-      const written = last(calls, (c) => c.call === 'pwrite64' && onLog(c));
+      const written = last(calls, (c) => c.name === 'pwrite64' && onLog(c));
       const synced = last(calls, (c) => isSync(c) && onLog(c) && c.text.endsWith('= 0'));
       expect(written).toBeGreaterThanOrEqual(0);
       expect(synced).toBeGreaterThan(written);
@@ -49,9 +50,9 @@ describe('the order of system calls', () => {
       const incoming = (c: SystemCall) => c.text.includes('/blobs/incoming-');
       const folder = `/blobs/${hash.slice(0, 2)}>`;
       const steps = [
-        last(calls, (c) => c.call === 'write' && incoming(c)),
+        last(calls, (c) => c.name === 'write' && incoming(c)),
         last(calls, (c) => isSync(c) && incoming(c)),
-        last(calls, (c) => c.call.startsWith('rename') && c.text.includes(hash)),
+        last(calls, (c) => c.name.startsWith('rename') && c.text.includes(hash)),
         last(calls, (c) => isSync(c) && c.text.includes(folder)),
       ];
       // The two hashes begin with different digits, so that each makes a folder.

@@ -6,13 +6,7 @@ import { join } from 'node:path';
 import { ensureDebian } from '../../scripts/ensure-debian.ts';
 import { ROOT } from '../../scripts/root.ts';
 import type { Refusal } from '../../src/study/index.ts';
-
-/** A system call that has returned. */
-export interface SystemCall {
-  readonly call: string;
-  /** Its arguments as text; file descriptors with their paths. */
-  readonly text: string;
-}
+import { readTrace, type SystemCall } from './system-calls.ts';
 
 export interface TracedRun {
   readonly acknowledged: readonly string[];
@@ -34,7 +28,7 @@ export async function tracedStore(
     const run = [process.execPath, 'bin/run-ts.js', 'test/fault/store-child.ts', ...child];
     const args = ['-f', '-y', '-s', '200', '-o', file, ...strace, ...run];
     const output = await outputOf(ensureDebian('strace', 'strace'), args);
-    return { ...output, calls: returnedCalls(await readFile(file, 'utf8')) };
+    return { ...output, calls: readTrace(await readFile(file, 'utf8')) };
   } finally {
     await rm(folder, { recursive: true });
   }
@@ -53,19 +47,4 @@ async function outputOf(command: string, args: readonly string[]) {
     acknowledged: after('ack '),
     refused: after('refused ').map((line): Refusal => JSON.parse(line)),
   };
-}
-
-/** A call that another thread interrupts in the trace is shown in two lines; the second is its return. */
-function returnedCalls(trace: string): SystemCall[] {
-  const begun = new Map<string, string>();
-  return trace.split('\n').flatMap((line) => {
-    const [, thread = '', rest = ''] = /^(\d+)\s+(.*)$/.exec(line) ?? [];
-    if (rest.endsWith('<unfinished ...>')) {
-      begun.set(thread, rest);
-      return [];
-    }
-    const text = rest.startsWith('<... ') ? `${begun.get(thread) ?? ''} ${rest}` : rest;
-    const call = /^(\w+)\(/.exec(text)?.[1];
-    return call === undefined ? [] : [{ call, text }];
-  });
 }
