@@ -59,6 +59,7 @@ class Author {
   readonly #nodes: string[] = ['root'];
   readonly #readings: { readonly id: string; readonly subject: string }[] = [];
   readonly #gestures: string[] = [];
+  readonly #tables: string[] = [];
 
   changesOf(deeds: readonly Deed[]): Change[] {
     const [first] = this.#devices;
@@ -83,7 +84,12 @@ class Author {
     const node = pick(this.#nodes, d.a) ?? 'root';
     const other = pick(this.#nodes, d.b) ?? 'root';
     if (d.kind < 15) return [this.#added(device.newId(), other, d.b % 3 ? 'part' : 'assembly')];
-    if (d.kind < 30) return [{ v: 1, e: 'table.add', table: this.#table(device.newId(), d) }];
+    if (d.kind < 28) return [{ v: 1, e: 'table.add', table: this.#table(device.newId(), d) }];
+    // The same table once more, as a device restored from a copy might send it.
+    if (d.kind < 30)
+      return [
+        { v: 1, e: 'table.add', table: this.#table(pick(this.#tables, d.a) ?? device.newId(), d) },
+      ];
     if (d.kind < 40) return [{ v: 1, e: 'node.move', id: node, parent: other }];
     if (d.kind < 47) return [{ v: 1, e: 'node.retire', id: node, why: 'not there' }];
     if (d.kind < 54) return [{ v: 1, e: 'node.name', id: node, name: `renamed ${d.b}` }];
@@ -119,6 +125,7 @@ class Author {
   #table(id: string, d: Deed): TableChunk {
     const ids = [2, 3, 4].map((row) => rowId(id, row));
     const named = { up: pick(this.#nodes, d.b) ?? 'root', own: ids[d.a % 3] ?? 'root' };
+    this.#tables.push(id);
     this.#nodes.push(...ids);
     return table(id, named, [
       [`${d.a}-1`, 'bracket', 'up', '1.5', 'steel sheet'],

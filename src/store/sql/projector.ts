@@ -126,16 +126,25 @@ export class Projector {
     pending: ReadonlySet<number>,
   ): Promise<Id[]> {
     const [library, study] = [this.#library, this.#study];
-    const touched = await touchedRows(library, study, 'node', table.id);
     const parents = await touchedRows(library, study, 'parent', table.id);
-    const others = [...touched, ...(await this.#below(parents, pending))];
-    if (undone) return others;
+    const others = await this.#below(parents, pending);
     const adding = await changesTouching(library, study, 'node', [table.id]);
-    if (adding.size > 1) return [...others, ...rowsOf(table).map((row) => row.id)];
+    if (adding.size > 1) return [...others, ...(await this.#rowsAdded(adding, table.id))];
+    if (undone) return [...others];
+    const touched = new Set(await touchedRows(library, study, 'node', table.id));
     const { condition } = this.#head;
-    const { rows, unclear } = await chunkRows(library, change, table, condition, new Set(touched));
+    const { rows, unclear } = await chunkRows(library, change, table, condition, touched);
     this.#count(await addRows(library, rows));
     return [...others, ...unclear];
+  }
+
+  /** Rows of a chunk that more than one change adds, as a device restored from a copy may send it. */
+  async #rowsAdded(numbers: ReadonlySet<number>, chunk: Id): Promise<Id[]> {
+    const ids: Id[] = [];
+    for await (const [, change] of this.#stored.read(numbers))
+      for (const table of tablesOf(change))
+        if (table.id === chunk) ids.push(...rowsOf(table).map((row) => row.id));
+    return ids;
   }
 
   #count(shown: number): void {
