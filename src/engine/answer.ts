@@ -13,6 +13,7 @@ import type {
   Answer,
   BoundInputs,
   Decision,
+  DetailTable,
   ModelError,
   Out,
   Question,
@@ -40,6 +41,7 @@ export function answer(question: Question, bound: BoundInputs, run: Run = NO_PRO
     ...gapsOf(result, reasonsOf(bound)),
     ...(question.valid?.(plainNominal(bound)) ?? []),
   );
+  const detail = result.detail ?? tallied(question, bound);
   return {
     question: question.id,
     version: question.version,
@@ -49,7 +51,7 @@ export function answer(question: Question, bound: BoundInputs, run: Run = NO_PRO
     outs,
     steps: workingOf(question, bound, result, outs),
     ...(result.groups ? { groups: result.groups } : {}),
-    ...(result.detail ? { detail: result.detail } : {}),
+    ...(detail ? { detail } : {}),
     findings: withoutRepeats(findings),
     basis: bound.basis,
     variables: Object.fromEntries(usedVariables(outs, variables)),
@@ -249,6 +251,10 @@ function plainNominal(bound: BoundInputs): Parameters<NonNullable<Question['vali
     ),
   };
 }
+
+/** The rows that a tally hands out beside its sums. */
+const tallied = ({ body }: Question, bound: BoundInputs): DetailTable | undefined =>
+  body.body === 'tally' ? body.detail?.(plainNominal(bound)) : undefined;
 
 /** question@version and a digest of all that went in. */
 function keyOf(question: Question, bound: BoundInputs): string {

@@ -32,12 +32,13 @@ function boundFrom(
 ): BoundInputs {
   const subject = subjectOf(question, from);
   const within = new Set([...asking, `${question.id} ${subject}`]);
-  const bound = bindStudy(question, from.view, subject, from.rates, (id, at) => {
+  const askWithin = (id: string, at: Id): Answer | string => {
     const used = questions.get(id);
     if (!used) return `the question ${id} is not among those this one uses`;
     if (within.has(`${id} ${at}`)) return 'the question leads back to itself';
     return answer(used, boundFrom(used, questions, { ...from, subject: at, over: {} }, within));
-  });
+  };
+  const bound = bindStudy(question, from.view, subject, from.rates, askWithin, from.over);
   return from.over && Object.keys(from.over).length > 0
     ? written(question, bound, from.over)
     : bound;

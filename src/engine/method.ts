@@ -173,6 +173,10 @@ export interface Finder {
   missing(label: string, why: string): MissingCell;
   /** For a trial or joint: a node by its label, below the subject or anywhere. */
   node(label: string): Id | undefined;
+  /** What was written over an input of this question, for rows that hang on it; empty when nothing was. */
+  given(input: string): string;
+  /** Something about the study seen on the way to the inputs: stands among the answer's findings. */
+  note(finding: Finding): void;
 }
 
 /** A published or usual value with its spread, as the tables of data/ hold them. */
@@ -262,6 +266,8 @@ export interface TallyBody {
   })[];
   /** Term column by whose words the sums are also given group by group. */
   readonly groupBy?: string;
+  /** Rows for a plain table beside the numbers. */
+  readonly detail?: (x: PlainInputs) => DetailTable;
 }
 
 /** Structured input (graph, mesh, linkage, regression): one function of everything. */

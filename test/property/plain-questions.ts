@@ -83,8 +83,14 @@ function plainInputs(q: Question, numbers: readonly number[]): PlainInputs {
     if (s.at && row) row[s.at.column] = x;
     else scalars[s.input] = x;
   });
-  return { scalars, terms: {}, tables };
+  return { scalars, terms: termsOf(q), tables };
 }
+
+/** Words of a question's example, by input. */
+const termsOf = (q: Question): Record<string, string> =>
+  Object.fromEntries(
+    q.inputs.flatMap((i) => (i.in === 'term' ? [[i.name, String(q.example[i.name] ?? '')]] : [])),
+  );
 
 /** Rows of a table with their words; numbers are NaN until they are put there. */
 function wordsOf(

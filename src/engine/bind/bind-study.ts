@@ -1,19 +1,31 @@
 import type { Finding, Id, StudyView } from '../../study/index.ts';
-import type { BoundInputs, Found, FoundRow, FoundTerm, Question, TableInput } from '../method.ts';
+import type {
+  BoundInputs,
+  Found,
+  FoundRow,
+  FoundTerm,
+  Question,
+  TableInput,
+  WrittenInputs,
+} from '../method.ts';
 import { withinBounds } from './bounds.ts';
 import { type AskWithin, StudyFinder } from './study-finder.ts';
 import { Variables } from './variables.ts';
 
-/** Finds a question's inputs in a study, from one subject. */
+/**
+ * Finds a question's inputs in a study, from one subject. What is written over inputs takes no
+ * part, but may say which rows are wanted.
+ */
 export function bindStudy(
   question: Question,
   view: StudyView,
   subject: Id,
   ratesVersion: string | undefined,
   askWithin: AskWithin,
+  over: WrittenInputs = {},
 ): BoundInputs {
   const variables = new Variables();
-  const finder = new StudyFinder(view, subject, ratesVersion, variables, askWithin);
+  const finder = new StudyFinder(view, subject, ratesVersion, variables, askWithin, over);
   const findings: Finding[] = [];
   const scalars: Record<string, Found> = {};
   const terms: Record<string, FoundTerm> = {};

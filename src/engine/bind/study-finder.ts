@@ -20,6 +20,7 @@ import type {
   MissingCell,
   Out,
   TabledValue,
+  WrittenInputs,
 } from '../method.ts';
 import { cellOf, rateCell, tabledCell, type Variables } from './variables.ts';
 
@@ -29,7 +30,7 @@ export type AskWithin = (question: string, subject: Id) => Answer | string;
 /** Finder over a study's view: remembers every cell that was looked at. */
 export class StudyFinder implements Finder {
   readonly read: (InForce | Missing)[] = [];
-  /** What the outputs lack that were asked of other questions. */
+  /** What was noted, and what the outputs lack that were asked of other questions. */
   readonly found: Finding[] = [];
   readonly #book: RateBook | undefined;
   ratesUsed = false;
@@ -40,6 +41,7 @@ export class StudyFinder implements Finder {
     readonly ratesVersion: string | undefined,
     private readonly variables: Variables,
     private readonly askWithin: AskWithin,
+    private readonly over: WrittenInputs = {},
   ) {
     this.#book = view.rates(ratesVersion);
   }
@@ -150,6 +152,15 @@ export class StudyFinder implements Finder {
 
   node(label: string): Id | undefined {
     return this.view.find(label)?.id;
+  }
+
+  given(input: string): string {
+    const text = this.over[input];
+    return typeof text === 'string' ? text.trim() : '';
+  }
+
+  note(finding: Finding): void {
+    this.found.push(finding);
   }
 
   labelOf(subject: Id): string {
