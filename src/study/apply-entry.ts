@@ -7,7 +7,7 @@ import {
   type NodeSpec,
   type UnknownEntry,
 } from './entries.ts';
-import { cellKey, doubt, type FoldState, pushTo } from './fold-state.ts';
+import { cellKey, doubt, type FoldState, pushTo, touch, touchMore } from './fold-state.ts';
 import type { Id } from './ids.ts';
 import { expandTable } from './table-chunk.ts';
 
@@ -43,12 +43,14 @@ const APPLY: { readonly [E in EntryKind]: Apply<E> } = {
   },
   'reading.add': addReading,
   'reading.withdraw': (s, { id, subject, why }, change) => {
+    touch(s, subject);
     const standing = s.readings.get(id);
     if (standing?.reading.of.subject === subject)
       s.readings.set(id, { ...standing, withdrawn: { why, by: change.by } });
     else missingTarget(s, 'reading', id);
   },
   choose: (s, { of, reading }, change) => {
+    touch(s, of.subject);
     noteWrite(s, `choice ${cellKey(of)}`, { subject: of.subject, property: of.property }, change);
     s.chosen.set(cellKey(of), reading);
   },
@@ -67,6 +69,18 @@ const APPLY: { readonly [E in EntryKind]: Apply<E> } = {
 
 const KNOWN: ReadonlySet<string> = new Set(ENTRY_KINDS);
 
+/** Entries that leave tree, links, rates, causes, instruments, conditions and header as they are. */
+const TOUCHES_READINGS_OR_NOTHING: ReadonlySet<string> = new Set<EntryKind>([
+  'reading.add',
+  'reading.withdraw',
+  'choose',
+  'claim.put',
+  'claim.withdraw',
+  'claim.tie',
+  'claim.untie',
+  'photo.add',
+]);
+
 /** Applies one entry; an entry of a newer version is kept in the record and found. */
 export function applyEntry(state: FoldState, entry: Entry | UnknownEntry, change: Change): void {
   if (!KNOWN.has(entry.e) || entry.v !== 1) {
@@ -79,6 +93,7 @@ export function applyEntry(state: FoldState, entry: Entry | UnknownEntry, change
     );
     return;
   }
+  if (!TOUCHES_READINGS_OR_NOTHING.has(entry.e)) touchMore(state);
   const apply = APPLY[entry.e as EntryKind] as Apply<EntryKind>;
   apply(state, entry as never, change);
 }
@@ -169,6 +184,7 @@ function addReading(
   change: Change,
 ): void {
   if (s.readings.has(reading.id)) return;
+  touch(s, reading.of.subject);
   s.readings.set(reading.id, { reading, change: change.id, clock: change.clock });
   const { subject, property } = reading.of;
   const bySubject = s.readingsOf.get(subject) ?? new Map<string, Id[]>();

@@ -3,6 +3,7 @@ import type { Claim, Tie } from './claim.ts';
 import type { Instrument, LinkSpec, NodeSpec, Photo, StudyHeader } from './entries.ts';
 import type { Finding, Place } from './finding.ts';
 import type { Id } from './ids.ts';
+import type { Touching } from './line.ts';
 import type { RateBook } from './rate-book.ts';
 import type { Cause, CellRef } from './reading.ts';
 import type { StandingReading } from './view.ts';
@@ -38,6 +39,8 @@ export interface FoldState {
   readonly photos: Map<Id, Photo>;
   readonly written: Map<string, Written>;
   readonly findings: Finding[];
+  /** Filled while a view is extended; a first fold touches everything. */
+  touching?: Touching;
 }
 
 const NO_HEADER: StudyHeader = {
@@ -73,6 +76,15 @@ export const emptyState = (study: Id): FoldState => ({
 
 export const cellKey = (of: CellRef): string =>
   `${of.subject}\u0000${of.property}\u0000${of.condition}\u0000${of.posture ?? ''}`;
+
+/** Notes that readings of a node changed. */
+export const touch = (state: FoldState, subject: Id): void =>
+  void state.touching?.subjects.add(subject);
+
+/** Notes that something else than readings changed. */
+export function touchMore(state: FoldState): void {
+  if (state.touching) state.touching.more = true;
+}
 
 /** Adds to a list kept in a map. */
 export function pushTo<K, V>(map: Map<K, V[]>, key: K, value: V): void {

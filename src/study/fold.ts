@@ -4,12 +4,14 @@ import { readClock } from './clock.ts';
 import { digest } from './digest.ts';
 import type { Finding } from './finding.ts';
 import { emptyState, type FoldState } from './fold-state.ts';
+import { Line, Touching } from './line.ts';
 import { StudyViewOf } from './study-view.ts';
 import type { Gesture, StudyView } from './view.ts';
 
 /** What the fold keeps of the changes themselves, to extend a view without folding all again. */
 interface Folded {
   readonly state: FoldState;
+  readonly line: Line;
   readonly ordered: readonly Change[];
   /** Changes without effect because another one carries their id. */
   readonly beside: readonly Change[];
@@ -29,7 +31,7 @@ export function fold(study: string, changes: readonly Change[]): StudyView {
   const state = emptyState(study);
   state.findings.push(...usedTwice(study, beside), ...gaps(study, ordered));
   for (const change of ordered) if (!undone.has(change.gesture)) applyChange(state, change);
-  return finish(state, ordered, beside, undone);
+  return finish({ state, line: new Line(), ordered, beside }, undone);
 }
 
 /**
@@ -49,8 +51,11 @@ export function extend(view: StudyView, more: readonly Change[]): StudyView {
   const cut = fresh.some((c) => undone.has(c.gesture));
   if (!plain || repeated || cut || fresh.length < more.length || skips(before.ordered, fresh))
     return fold(view.study, [...before.ordered, ...before.beside, ...more]);
+  const touching = new Touching();
+  before.state.touching = touching;
   for (const change of fresh) applyChange(before.state, change);
-  return finish(before.state, ordered, before.beside, undone);
+  before.line.step(touching, ordered.length);
+  return finish({ ...before, ordered }, undone);
 }
 
 /** True when a device's count goes on from elsewhere than where it was: a gap may open or close. */
@@ -71,19 +76,11 @@ function applyChange(state: FoldState, change: Change): void {
   for (const entry of change.entries) applyEntry(state, entry, change);
 }
 
-function finish(
-  state: FoldState,
-  ordered: readonly Change[],
-  beside: readonly Change[],
-  undone: ReadonlySet<string>,
-): StudyView {
-  const view = new StudyViewOf(
-    state,
-    revisionOf(ordered),
-    ordered.length,
-    gesturesOf(ordered, undone),
-  );
-  FOLDED.set(view, { state, ordered, beside });
+function finish(folded: Folded, undone: ReadonlySet<string>): StudyView {
+  const { state, line, ordered } = folded;
+  const history = () => gesturesOf(ordered, undone);
+  const view = new StudyViewOf(state, line, revisionOf(ordered), ordered.length, history);
+  FOLDED.set(view, folded);
   return view;
 }
 

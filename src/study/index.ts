@@ -15,6 +15,7 @@ export * from './finding.ts';
 export * from './fold.ts';
 export * from './ids.ts';
 export * from './in-force.ts';
+export * from './line.ts';
 export * from './make-change.ts';
 export * from './properties.ts';
 export * from './rate-book.ts';

@@ -5,9 +5,13 @@ import type { Finding } from './finding.ts';
 import { cellKey, type FoldState } from './fold-state.ts';
 import type { Id } from './ids.ts';
 import { inForce } from './in-force.ts';
+import type { Line, Touched } from './line.ts';
 import type { RateBook } from './rate-book.ts';
-import type { Cause, PropertyId } from './reading.ts';
+import type { Cause, CellRef, PropertyId } from './reading.ts';
 import type { Gesture, InForce, Missing, StandingReading, StudyView } from './view.ts';
+
+const sameCell = (a: CellRef, b: CellRef): boolean =>
+  a.condition === b.condition && (a.posture ?? '') === (b.posture ?? '');
 
 const byId = (a: NodeSpec, b: NodeSpec): number => (a.id < b.id ? -1 : 1);
 const byLabel = (a: NodeSpec, b: NodeSpec): number =>
@@ -15,19 +19,25 @@ const byLabel = (a: NodeSpec, b: NodeSpec): number =>
 const laterBook = (a: RateBook, b: RateBook): number =>
   a.date === b.date ? (a.version < b.version ? -1 : 1) : a.date < b.date ? -1 : 1;
 
-/** A study's state, read. What it works out it keeps until the next revision. */
+/** A study's state, read. What it works out is kept along its line until a change touches it. */
 export class StudyViewOf implements StudyView {
   readonly #state: FoldState;
-  readonly #cells = new Map<string, InForce | Missing>();
-  readonly #byKind = new Map<NodeKind, readonly NodeSpec[]>();
+  readonly #history: () => readonly Gesture[];
+  #gestures: readonly Gesture[] | undefined;
 
   constructor(
     state: FoldState,
+    readonly line: Line,
     readonly revision: string,
     readonly changes: number,
-    private readonly history: readonly Gesture[],
+    history: () => readonly Gesture[],
   ) {
     this.#state = state;
+    this.#history = history;
+  }
+
+  touchedSince(changes: number): Touched {
+    return this.line.since(changes);
   }
 
   get study(): Id {
@@ -72,19 +82,32 @@ export class StudyViewOf implements StudyView {
   }
 
   cell(subject: Id, property: PropertyId, condition?: Id, posture?: Id): InForce | Missing {
-    const of = {
+    const usual = posture === undefined && (condition ?? this.header.condition);
+    const short = usual === this.header.condition;
+    const of = () => this.#cellRef(subject, property, condition, posture);
+    const key = short ? property : cellKey(of());
+    const kept = this.line.cells.get(subject)?.get(key);
+    if (kept) return kept;
+    const cell = this.#work(of());
+    const own = this.line.cells.get(subject) ?? new Map<string, InForce | Missing>();
+    this.line.cells.set(subject, own.set(key, cell));
+    return cell;
+  }
+
+  #cellRef(subject: Id, property: PropertyId, condition?: Id, posture?: Id): CellRef {
+    return {
       subject,
       property,
       condition: condition ?? this.header.condition,
       ...(posture === undefined ? {} : { posture }),
     };
-    const key = cellKey(of);
-    const kept = this.#cells.get(key);
-    if (kept) return kept;
-    const here = this.readings(subject, property).filter((s) => cellKey(s.reading.of) === key);
-    const cell = inForce(of, here, this.#state.chosen.get(key));
-    this.#cells.set(key, cell);
-    return cell;
+  }
+
+  #work(of: CellRef): InForce | Missing {
+    const here = this.readings(of.subject, of.property).filter(({ reading }) =>
+      sameCell(reading.of, of),
+    );
+    return inForce(of, here, this.#state.chosen.get(cellKey(of)));
   }
 
   readings(subject: Id, property: PropertyId): readonly StandingReading[] {
@@ -118,7 +141,8 @@ export class StudyViewOf implements StudyView {
     return subject === undefined ? all : all.filter((p) => p.subject === subject);
   }
   gestures(): readonly Gesture[] {
-    return this.history;
+    this.#gestures ??= this.#history();
+    return this.#gestures;
   }
 
   rates(version?: string): RateBook | undefined {
@@ -130,12 +154,12 @@ export class StudyViewOf implements StudyView {
   }
 
   #all(kind: NodeKind): readonly NodeSpec[] {
-    const kept = this.#byKind.get(kind);
+    const kept = this.line.byKind.get(kind);
     if (kept) return kept;
     const found = this.#live([...this.#state.nodes.keys()])
       .filter((n) => n.kind === kind)
       .sort(byId);
-    this.#byKind.set(kind, found);
+    this.line.byKind.set(kind, found);
     return found;
   }
 

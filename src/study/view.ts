@@ -4,6 +4,7 @@ import type { Claim, Tie } from './claim.ts';
 import type { Instrument, LinkSpec, NodeKind, NodeSpec, Photo, StudyHeader } from './entries.ts';
 import type { Finding } from './finding.ts';
 import type { Id } from './ids.ts';
+import type { Touched } from './line.ts';
 import type { RateBook } from './rate-book.ts';
 import type { Cause, CellRef, PropertyId, Reading } from './reading.ts';
 
@@ -53,6 +54,10 @@ export interface StudyView {
   /** Changes as of `changes` count and the digest of their ids: `r 214 · 5f1c09aa`. */
   readonly revision: string;
   readonly changes: number;
+  /** The same object for views extended one from another: what is worked out can be kept by it. */
+  readonly line: object;
+  /** What changes touched since the view of this line that had so many. */
+  touchedSince(changes: number): Touched;
   readonly header: StudyHeader;
   readonly findings: readonly Finding[];
   root(): NodeSpec | undefined;
