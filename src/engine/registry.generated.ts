@@ -59,6 +59,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     load: () => import('./structure/closed-section.question.ts'),
   },
   {
+    id: 'fibre-mixture',
+    title: 'Ply constants from fibre and resin',
+    wording: 'How stiff and heavy is a ply, by its fibre, its resin and the share of fibre?',
+    subject: 'part',
+    section: { id: 'laminates', title: 'Laminates', order: 62 },
+    load: () => import('./structure/fibre-mixture.question.ts'),
+  },
+  {
     id: 'hollow-section',
     title: 'Rectangular hollow section with measured corners',
     wording: 'How stiff is a rectangular hollow profile in bending and in torsion?',
@@ -89,6 +97,22 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     subject: 'study',
     section: { id: 'census', title: 'Joints and times', order: 20 },
     load: () => import('./joining/joint-census.question.ts'),
+  },
+  {
+    id: 'laminate-stiffness',
+    title: 'Stiffness of a laminate',
+    wording: 'How stiff is a laminate in its plane and in bending, and do the two couple?',
+    subject: 'part',
+    section: { id: 'laminates', title: 'Laminates', order: 62 },
+    load: () => import('./structure/laminate-stiffness.question.ts'),
+  },
+  {
+    id: 'laminate-strain',
+    title: 'Strains of a laminate, and its first ply to reach its limit',
+    wording: 'How far does a laminate strain and bend under load, and which ply gives way first?',
+    subject: 'part',
+    section: { id: 'laminates', title: 'Laminates', order: 62 },
+    load: () => import('./structure/laminate-strain.question.ts'),
   },
   {
     id: 'mass-closure',
@@ -129,6 +153,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     subject: 'study',
     section: { id: 'cost', title: 'Should-cost', order: 40 },
     load: () => import('./cost/part-cost.question.ts'),
+  },
+  {
+    id: 'ply-stiffness',
+    title: 'Stiffness of one ply at an angle',
+    wording: 'How stiff is a ply along, across and at an angle to its fibre?',
+    subject: 'part',
+    section: { id: 'laminates', title: 'Laminates', order: 62 },
+    load: () => import('./structure/ply-stiffness.question.ts'),
   },
   {
     id: 'polygon-section',
