@@ -1,5 +1,4 @@
 import { QueryClient, type UseQueryResult, useQuery } from '@tanstack/react-query';
-import { useParams } from '@tanstack/react-router';
 import { proxy, type Remote, wrap } from 'comlink';
 import { createContext, useContext, useSyncExternalStore } from 'react';
 import { RefusalError } from '../../../src/study/index.ts';
@@ -8,7 +7,8 @@ import type { Desk } from '../worker/desk.ts';
 import { carryRefusals } from '../worker/refusal-transfer.ts';
 import type { SaveState } from '../worker/study-sync.ts';
 import { deviceId } from './preferences.ts';
-import { takeToken } from './token.ts';
+import { useHeader } from './study-header.ts';
+import { takeToken, watchToken } from './token.ts';
 
 /** Study answers live until the worker says that the study has changed. */
 export const queries = new QueryClient({
@@ -36,6 +36,7 @@ const listeners = new Set<() => void>();
 export function startClient(): Client {
   carryRefusals();
   const token = takeToken();
+  watchToken();
   const { origin } = location;
   const worker = new Worker(new URL('../worker/study-worker.ts', import.meta.url), {
     type: 'module',
@@ -70,7 +71,7 @@ export function useDesk<T>(
   enabled = true,
 ): UseQueryResult<T> {
   const { desk } = useClient();
-  const study = useParams({ strict: false, select: (params) => params.study });
+  const { study } = useHeader();
   return useQuery({
     queryKey: ['study', study, ...key],
     queryFn: () => ask(desk),

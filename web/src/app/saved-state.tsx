@@ -45,12 +45,7 @@ function SavedMore({ state, onDone }: { readonly state: SaveState; readonly onDo
           ? 'Everything recorded here is on the server’s disk.'
           : `${waiting} ${waiting === 1 ? 'change is' : 'changes are'} kept by this browser and not yet on the server’s disk.`}
       </p>
-      {unreachable !== undefined && (
-        <p className="open">
-          {unreachable}. It is tried again every few seconds. If the server was started anew, open
-          the address that it printed.
-        </p>
-      )}
+      {unreachable !== undefined && <p className="open">{unreachable}</p>}
       {refused && first && (
         <>
           <p>The server refused “{refused.words}”; what was recorded after it waits behind it.</p>

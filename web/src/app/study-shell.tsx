@@ -1,25 +1,16 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link, Outlet, useParams } from '@tanstack/react-router';
 import { proxy } from 'comlink';
-import { createContext, useContext, useState } from 'react';
+import { useState } from 'react';
 import { Refusals } from '../parts/refusals.tsx';
 import { WhyProvider } from '../parts/why-dialog.tsx';
-import type { StudyHeader } from '../worker/desk.ts';
 import { useClient } from './desk-client.ts';
 import { SavedState } from './saved-state.tsx';
 import { SettingsButton } from './settings.tsx';
 import { SHEETS } from './sheets.ts';
+import { HeaderProvider, useHeader } from './study-header.ts';
 import { TitleBlock } from './title-block.tsx';
 import { UndoButton } from './undo-button.tsx';
-
-const HeaderContext = createContext<StudyHeader | undefined>(undefined);
-
-/** What the open study is called, its condition, rates and revision. */
-export function useHeader(): StudyHeader {
-  const header = useContext(HeaderContext);
-  if (!header) throw new TypeError('the page stands outside a study');
-  return header;
-}
 
 /** The sheet of one study: strip of pages above, title block below. */
 export function StudyShell() {
@@ -32,7 +23,7 @@ export function StudyShell() {
   });
   if (!opened.data) return <Opening read={read} error={opened.error} />;
   return (
-    <HeaderContext value={opened.data}>
+    <HeaderProvider value={opened.data}>
       <WhyProvider>
         <div className="sheet">
           <Strip />
@@ -42,7 +33,7 @@ export function StudyShell() {
           <TitleBlock />
         </div>
       </WhyProvider>
-    </HeaderContext>
+    </HeaderProvider>
   );
 }
 

@@ -1,6 +1,6 @@
 import { useLocation } from '@tanstack/react-router';
 import { SHEETS, sheetNumber } from './sheets.ts';
-import { useHeader } from './study-shell.tsx';
+import { useHeader } from './study-header.ts';
 
 /** The title block at the foot of each sheet and print, with fields after ISO 7200. */
 export function TitleBlock() {

@@ -1,5 +1,12 @@
 const KEY = 'hoistside.token';
 
+/** A new token in the address of an open page: the server was started anew. */
+export const watchToken = (): void =>
+  window.addEventListener('hashchange', () => {
+    const before = sessionStorage.getItem(KEY);
+    if (takeToken() !== before) location.reload();
+  });
+
 /**
  * The token of the printed address: taken once from `#token=…`, kept for this tab, and taken
  * out of the address so that it is not shared or bookmarked by accident.

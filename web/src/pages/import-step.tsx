@@ -4,7 +4,7 @@ import { TABLE_FORMS } from '../../../src/capture/index.ts';
 import type { ImportAnswer } from '../../../src/server/contract.ts';
 import { useClient } from '../app/desk-client.ts';
 import { recorder } from '../app/preferences.ts';
-import { useHeader } from '../app/study-shell.tsx';
+import { useHeader } from '../app/study-header.ts';
 import { Refusals } from '../parts/refusals.tsx';
 import { PreviewShown } from './preview-shown.tsx';
 import { type FileForm, type FileStep, sendTable } from './table-files.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { useHeader } from '../app/study-shell.tsx';
+import { useHeader } from '../app/study-header.ts';
 import { ImportStep } from './import-step.tsx';
 import { type FileStep, stepsOf } from './table-files.ts';
 

@@ -1,7 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { useClient } from '../app/desk-client.ts';
-import { useHeader } from '../app/study-shell.tsx';
+import { useHeader } from '../app/study-header.ts';
 import { Refusals } from '../parts/refusals.tsx';
 import { studyPath } from '../worker/api.ts';
 

@@ -1,6 +1,6 @@
 import { Link } from '@tanstack/react-router';
 import { useDesk } from '../app/desk-client.ts';
-import { useHeader } from '../app/study-shell.tsx';
+import { useHeader } from '../app/study-header.ts';
 import { testText } from '../parts/claim-test.ts';
 import { numberLine } from '../parts/number-text.ts';
 

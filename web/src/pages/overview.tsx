@@ -2,7 +2,7 @@ import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { useDesk } from '../app/desk-client.ts';
 import { useSelection } from '../app/selection.ts';
-import { useHeader } from '../app/study-shell.tsx';
+import { useHeader } from '../app/study-header.ts';
 import { MarkKey } from '../map/cg-marks.tsx';
 import { type LabelChoice, LabelPicker, labelledBodies } from '../map/label-choice.tsx';
 import { MapSheet } from '../map/map-sheet.tsx';

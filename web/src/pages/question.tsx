@@ -4,7 +4,7 @@ import type { PlainQuestion, WrittenInputs } from '../../../src/engine/index.ts'
 import { AnswerCard } from '../answer/answer-card.tsx';
 import { QuestionForm } from '../answer/question-form.tsx';
 import { useClient, useDesk } from '../app/desk-client.ts';
-import { useHeader } from '../app/study-shell.tsx';
+import { useHeader } from '../app/study-header.ts';
 import { Refusals } from '../parts/refusals.tsx';
 import type { AnswerSheet } from '../worker/answer-sheet.ts';
 import { nodeWords } from '../worker/node-words.ts';

@@ -1,7 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import type { PlainQuestion } from '../../../src/engine/index.ts';
 import { useDesk } from '../app/desk-client.ts';
-import { useHeader } from '../app/study-shell.tsx';
+import { useHeader } from '../app/study-header.ts';
 import { Refusals } from '../parts/refusals.tsx';
 
 /** Every question that the engine can answer, by section. */

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { unitSymbol } from '../../../src/quantity/index.ts';
 import { useClient, useDesk } from '../app/desk-client.ts';
 import { recorder } from '../app/preferences.ts';
-import { useHeader } from '../app/study-shell.tsx';
+import { useHeader } from '../app/study-header.ts';
 import { NodePicker } from '../parts/node-picker.tsx';
 import { Refusals } from '../parts/refusals.tsx';
 import type { ClaimRow, TieTyped } from '../worker/claim-rows.ts';

@@ -1,7 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import { useDesk } from '../app/desk-client.ts';
 import { useSelection } from '../app/selection.ts';
-import { useHeader } from '../app/study-shell.tsx';
+import { useHeader } from '../app/study-header.ts';
 import { CellShown } from './cell-shown.tsx';
 
 /** The part in hand: the same one on the map, in the table and wherever it is named. */

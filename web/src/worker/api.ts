@@ -70,13 +70,12 @@ export class Api {
 
 export const studyPath = (study: Id): string => `/api/studies/${encodeURIComponent(study)}`;
 
-/** What the server said instead of an answer. Busy, and defects, may pass: send again. */
+/** What the server said instead of an answer. A defect may pass: send again. */
 async function refused(response: Response): Promise<Error> {
   const said: unknown = await response.json().catch(() => undefined);
   const refusals = refusalsOf(said);
   if (!refusals) return new Unreachable(`the server failed with status ${response.status}`);
   const [first, ...more] = refusals;
-  if (first.code === 'busy') return new Unreachable(first.why);
   return new RefusalError(first, ...more);
 }
 

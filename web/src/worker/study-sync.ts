@@ -6,6 +6,7 @@ import {
   type Id,
   makeChange,
   type Refusal,
+  type RefusalCode,
   RefusalError,
   type StudyView,
 } from '../../../src/study/index.ts';
@@ -149,11 +150,12 @@ export class StudySync {
     try {
       await this.api.post(this.study, [change]);
     } catch (error) {
-      if (error instanceof RefusalError) {
+      const passing = whatPasses(error);
+      if (passing === undefined && error instanceof RefusalError) {
         this.#tell({ refused: { words: change.words, refusals: error.refusals } });
         return 'refused';
       }
-      this.#tell({ unreachable: String(error instanceof Error ? error.message : error) });
+      this.#tell({ unreachable: passing ?? String(error) });
       return 'again';
     }
     this.#waiting = this.#waiting.filter((c) => c.id !== change.id);
@@ -171,8 +173,7 @@ export class StudySync {
         if (this.view.changes !== before) this.told.changed();
         if (this.#state.unreachable !== undefined) this.#tell({});
       } catch (error) {
-        if (!(error instanceof Unreachable)) throw error;
-        this.#tell({ unreachable: error.message });
+        this.#tell({ unreachable: whatPasses(error) ?? String(error) });
       }
     }
   }
@@ -182,6 +183,17 @@ export class StudySync {
     this.#state = { ...(refused ? { refused } : {}), ...more, waiting: this.#waiting.length };
     this.told.state(this.#state);
   }
+}
+
+/** Refusals that are about the server's state, not about what was sent: it may be sent again. */
+const PASSING: readonly RefusalCode[] = ['busy', 'not-signed-in', 'read-only', 'disk-full'];
+
+/** What keeps the server from answering now, in words; undefined when it is something else. */
+function whatPasses(error: unknown): string | undefined {
+  if (error instanceof Unreachable) return `${error.message}; it is tried again every few seconds.`;
+  if (!(error instanceof RefusalError)) return undefined;
+  const [{ code, why, next }] = error.refusals;
+  return PASSING.includes(code) ? `${why}. ${next}` : undefined;
 }
 
 const sleep = (seconds: number): Promise<void> =>

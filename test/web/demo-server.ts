@@ -1,0 +1,105 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { type AddressInfo, createServer } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { createInterface } from 'node:readline';
+import { ROOT } from '../../scripts/root.ts';
+import { createStudy, deviceOf, importRecord, Library } from '../../src/app/index.ts';
+import { openSqliteStore } from '../../src/store/index.ts';
+import type { Id } from '../../src/study/index.ts';
+import { builtPages } from './built-pages.ts';
+
+export const CLEAN = 'VAN-27';
+export const FAULTY = 'VAN-27 with planted faults';
+
+/** The real server in a process of its own, on a library into which the demo was imported. */
+export class DemoServer {
+  #child: ChildProcess | undefined;
+  address = '';
+
+  private constructor(
+    private readonly dir: string,
+    readonly port: number,
+    readonly studies: Readonly<Record<string, Id>>,
+  ) {}
+
+  static async start(): Promise<DemoServer> {
+    await builtPages();
+    const dir = await mkdtemp(join(tmpdir(), 'hoistside-web-'));
+    const server = new DemoServer(dir, await freePort(), await importDemo(dir));
+    await server.run();
+    return server;
+  }
+
+  /** Starts it, or starts it again on the same port; the token is a new one each time. */
+  async run(): Promise<void> {
+    const command = ['bin/hoistside.js', '--library', this.dir, 'serve', '--port', `${this.port}`];
+    const child = spawn(process.execPath, command, {
+      cwd: ROOT,
+      stdio: ['ignore', 'pipe', 'inherit'],
+    });
+    this.#child = child;
+    for await (const line of createInterface({ input: child.stdout })) {
+      this.address = /Open (\S+)/.exec(line)?.[1] ?? '';
+      if (this.address !== '') return;
+    }
+    throw new Error('the server ended before it listened');
+  }
+
+  /** Address of a page of one of its studies, token included. */
+  page(study: string, path = ''): string {
+    const [origin = '', hash = ''] = this.address.split('/#');
+    return `${origin}/s/${this.studies[study]}${path}#${hash}`;
+  }
+
+  /** Ends it at once, whatever it is doing. */
+  async kill(): Promise<void> {
+    const child = this.#child;
+    if (!child || child.exitCode !== null) return;
+    const ended = once(child, 'exit');
+    child.kill('SIGKILL');
+    await ended;
+  }
+
+  async stop(): Promise<void> {
+    await this.kill();
+    await rm(this.dir, { recursive: true, force: true });
+  }
+}
+
+async function importDemo(dir: string): Promise<Record<string, Id>> {
+  const store = await openSqliteStore(dir);
+  const library = new Library(store, dir, await deviceOf(dir));
+  const studies: Record<string, Id> = {};
+  for (const [title, folder] of [
+    [CLEAN, 'van-27-clean'],
+    [FAULTY, 'van-27-faulty'],
+  ] as const) {
+    const study = await createStudy(library, {
+      title,
+      vehicle: 'VAN-27',
+      by: 'demo',
+      invented: true,
+    });
+    await importRecord(library, study, {
+      dir: join(ROOT, 'demo/tables', folder),
+      by: 'demo',
+      overrides: { joints: { spreads: { 'time.access,time.drive': '15 %' } } },
+    });
+    studies[title] = study;
+  }
+  await library.close();
+  return studies;
+}
+
+/** A port that nobody listens on just now. */
+async function freePort(): Promise<number> {
+  const probe = createServer().listen(0, '127.0.0.1');
+  await once(probe, 'listening');
+  const { port } = probe.address() as AddressInfo;
+  probe.close();
+  await once(probe, 'close');
+  return port;
+}
