@@ -4,11 +4,10 @@
  * quantities in SI. Free of Node, so that the pages may import it.
  */
 import { z } from 'zod';
+import { arrived, change, id, refusal, sha256 } from '../schema/index.ts';
 import { answer, studyAnswers } from './schemas/answers.ts';
-import { arrived, change } from './schemas/changes.ts';
 import { overrides, preview, tableForm } from './schemas/imports.ts';
 import { question, writtenInputs } from './schemas/questions.ts';
-import { id, refusal, sha256 } from './schemas/values.ts';
 
 /** Read-only all the way down, as the rest of the project has its values. */
 export type Frozen<T> = T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;

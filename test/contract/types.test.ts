@@ -3,12 +3,11 @@ import type { z } from 'zod';
 import type { Overrides, Preview } from '../../src/capture/index.ts';
 import type { Answer, PlainQuestion, StudyAnswers, WrittenInputs } from '../../src/engine/index.ts';
 import type { Value } from '../../src/quantity/index.ts';
+import type { arrived, change, entry, finding, refusal, value } from '../../src/schema/index.ts';
 import type * as contract from '../../src/server/contract.ts';
 import type { answer } from '../../src/server/schemas/answers.ts';
-import type { arrived, change, entry } from '../../src/server/schemas/changes.ts';
 import type { overrides, preview } from '../../src/server/schemas/imports.ts';
 import type { question, writtenInputs } from '../../src/server/schemas/questions.ts';
-import type { finding, refusal, value } from '../../src/server/schemas/values.ts';
 import type { Ack, Arrived, StudyHead } from '../../src/store/index.ts';
 import type { Change, Entry, Finding, Refusal } from '../../src/study/index.ts';
 

@@ -1,6 +1,15 @@
 import { z } from 'zod';
-import { cellRef, claim, tie } from './changes.ts';
-import { finding, kind, number, place, spread, way } from './values.ts';
+import {
+  cellRef,
+  claim,
+  finding,
+  kind,
+  number,
+  place,
+  spread,
+  tie,
+  way,
+} from '../../schema/index.ts';
 
 /** What a question answers: the same shapes as in src/engine, which a test of types holds to. */
 const text = z.string();

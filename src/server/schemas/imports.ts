@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { finding, kind, refusal, value, way } from './values.ts';
+import { finding, kind, refusal, value, way } from '../../schema/index.ts';
 
 /** What an import is told and shows: the same shapes as in src/capture, which a test of types holds to. */
 const text = z.string();

@@ -1,7 +1,6 @@
 import { z } from 'zod';
+import { kind, nodeKind, number } from '../../schema/index.ts';
 import { caution, source } from './answers.ts';
-import { nodeKind } from './changes.ts';
-import { kind, number } from './values.ts';
 
 /** A question as plain data: the same shape as in src/engine/describe.ts, which a test of types holds to. */
 const text = z.string();

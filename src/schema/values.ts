@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { KIND_NAMES, WAYS } from '../../quantity/index.ts';
-import { REFUSALS, type RefusalCode } from '../../study/index.ts';
+import { KIND_NAMES, WAYS } from '../quantity/index.ts';
+import { REFUSALS, type RefusalCode } from '../study/index.ts';
 
 /** Number in the coherent SI unit of its kind unless a field says otherwise; JSON has no other than finite ones. */
 export const number = z.number();

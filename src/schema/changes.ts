@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { LINK_KINDS, NODE_KINDS } from '../../study/index.ts';
+import { LINK_KINDS, NODE_KINDS } from '../study/index.ts';
 import { id, kind, number, spread, value, way } from './values.ts';
 
 /** What a study keeps: the same shapes as in src/study, which a test of types holds to. */
