@@ -19,6 +19,7 @@ import {
   readingsTable,
 } from './survey-tables.ts';
 import { vehicleTable } from './vehicle-table.ts';
+import { fasteningsTable, precedenceTable, workTable } from './way-in-tables.ts';
 
 type Files = ReadonlyMap<string, string | Uint8Array>;
 
@@ -32,6 +33,9 @@ export function demoRecord(record: RecordKind): Files {
     ['vehicle.csv', vehicleTable()],
     ['claims.csv', claimsTable()],
     ['bags.csv', bagsTable(record)],
+    ['precedence.csv', precedenceTable()],
+    ['work.csv', workTable()],
+    ['fastenings.csv', fasteningsTable()],
     ['locators.csv', locatorsTable(record)],
     ['points.csv', pointsTable(record)],
     ['chain.csv', chainTable(record)],

@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { cellText, formatTable, readTable, type TextRow } from './csv.ts';
 import { ASSEMBLIES } from './source/assemblies.ts';
 import { jointEnds } from './source/joint-ends.ts';
+import { jointWork, RENEWAL_HALF_WIDTH, SEAM_U_MM } from './source/joint-work.ts';
 
 /** Which of the two records of VAN-27 (invented): as it should be, or with the planted faults. */
 export type RecordKind = 'clean' | 'faulty';
@@ -81,6 +82,14 @@ const JOINT_HEADINGS = [
   'side',
   'access_s',
   'drive_s',
+  'tool',
+  'people',
+  'on_removal',
+  'renewal [{u}]',
+  'renewal u [{u}]',
+  'fluid',
+  'seam_mm',
+  'seam_u_mm',
 ] as const;
 
 /** The source writes a dash for what a joint does not have. */
@@ -105,6 +114,24 @@ function jointRow(row: TextRow, record: RecordKind): TextRow {
     side: cellText(row, 'side'),
     access_s: cellText(row, 'access_s'),
     drive_s: cellText(row, 'drive_s'),
+    ...workCells(cellText(row, 'group'), cellText(row, 'spec')),
+  };
+}
+
+function workCells(joint: string, spec: string): TextRow {
+  const { tool, people, onRemoval, renewal, fluid, seamMm } = jointWork(joint, spec);
+  const text = (x: number | undefined): string => (x === undefined ? '' : String(x));
+  const renewalU =
+    renewal && Number(((RENEWAL_HALF_WIDTH * renewal) / Math.sqrt(3)).toPrecision(2));
+  return {
+    tool,
+    people: String(people),
+    on_removal: onRemoval,
+    'renewal [{u}]': text(renewal),
+    'renewal u [{u}]': text(renewalU),
+    fluid,
+    seam_mm: text(seamMm),
+    seam_u_mm: seamMm === undefined ? '' : String(SEAM_U_MM),
   };
 }
 

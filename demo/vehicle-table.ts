@@ -169,10 +169,24 @@ function moduleRows(): TextRow[] {
     row(PACK, envelope('envelope.width', pack.envelopeMm.y)),
     row(PACK, envelope('envelope.height', pack.envelopeMm.z)),
     row(PACK, moduleMass(modules.pack)),
-    row(trial('front module', 'front module as lowered'), moduleMass(modules.front)),
+    row(trial(modules.front.subject, 'front module as lowered'), moduleMass(modules.front)),
   ];
 }
 
+/** What an empty tote weighs, to be taken off what it holds. */
+const toteRows = (): TextRow[] =>
+  VAN_27.totes.map(({ label, name, kg }) =>
+    row(trial(label, name), {
+      property: 'tareMass',
+      value: kg,
+      unit: 'kg',
+      u: 0.002,
+      how: 'measured',
+      instrument: 'scale A',
+      note: `empty; u 0.002 kg: ${CHOSEN}`,
+    }),
+  );
+
 /** vehicle.csv: the readings as received, one a row, in both records the same. */
 export const vehicleTable = (): string =>
-  formatTable(VEHICLE_HEADINGS, [...vehicleRows(), ...axleLiftRows(), ...moduleRows()]);
+  formatTable(VEHICLE_HEADINGS, [...vehicleRows(), ...axleLiftRows(), ...moduleRows(), ...toteRows()]);

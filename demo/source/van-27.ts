@@ -40,13 +40,32 @@ export const VAN_27 = {
     ],
   },
   modules: {
-    pack: { kg: 462.1, uKg: 0.3, words: 'pack as lowered, without its 18 body bolts' },
+    pack: {
+      subject: '40',
+      kg: 462.1,
+      uKg: 0.3,
+      words: 'pack as lowered, without its 18 body bolts',
+      holds: ['40'],
+      without: ['40-028'],
+    },
     front: {
+      subject: 'front module',
       kg: 219.8,
       uKg: 0.3,
       words: '60, 64, the parts of 50 and 63 ahead of X 200, and the drive unit oil',
+      holds: ['60', '64', '90-002'],
+      aheadOfX: [
+        { assembly: '50', xMm: 200 },
+        { assembly: '63', xMm: 200 },
+      ],
     },
   },
+  /** Totes in which parts are weighed; one of them was left on in the faulty record. */
+  totes: [
+    { label: 'tote S', name: 'small tote, 300 × 200', kg: 0.62 },
+    { label: 'tote M', name: 'tote, 400 × 300', kg: 1.35 },
+    { label: 'tote L', name: 'large tote, 600 × 400', kg: 2.1 },
+  ],
 
   pack: {
     energyKWh: 56.3,

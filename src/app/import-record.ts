@@ -19,8 +19,13 @@ const RECORD_TABLES: readonly { readonly file: string; readonly form: TableForm 
   { file: 'assemblies.csv', form: 'assemblies' },
   { file: 'parts.csv', form: 'parts' },
   { file: 'joints.csv', form: 'joints' },
+  { file: 'bags.csv', form: 'bags' },
+  { file: 'precedence.csv', form: 'precedence' },
   { file: 'vehicle.csv', form: 'readings' },
   { file: 'readings.csv', form: 'readings' },
+  { file: 'work.csv', form: 'readings' },
+  { file: 'fastenings.csv', form: 'readings' },
+  { file: 'element-times.csv', form: 'element-times' },
   { file: 'claims.csv', form: 'claims' },
 ];
 

@@ -1,8 +1,11 @@
 import { type Entry, RefusalError } from '../study/index.ts';
 import { AssembliesForm } from './assemblies-form.ts';
+import { BagsForm } from './bags-form.ts';
 import { ChunkedForm } from './chunked-form.ts';
 import { ClaimsForm } from './claims-form.ts';
+import { ElementTimesForm } from './element-times-form.ts';
 import type { FormReader, Setup } from './form-reader.ts';
+import { PrecedenceForm } from './precedence-form.ts';
 import { assumptions, type Prepared, prepareTable } from './prepare-table.ts';
 import { PREVIEW_ROWS, type Preview, previewRow } from './preview.ts';
 import { Problems } from './problems.ts';
@@ -25,9 +28,12 @@ export interface TableImport {
 const READERS: Readonly<Record<TableForm, (setup: Setup) => FormReader>> = {
   parts: (setup) => new ChunkedForm(setup, 'part'),
   joints: (setup) => new ChunkedForm(setup, 'joint'),
+  bags: (setup) => new BagsForm(setup),
+  precedence: (setup) => new PrecedenceForm(setup),
   assemblies: (setup) => new AssembliesForm(setup),
   readings: (setup) => new ReadingsForm(setup),
   claims: (setup) => new ClaimsForm(setup),
+  'element-times': (setup) => new ElementTimesForm(setup),
 };
 
 /** A table that was checked, and what its import goes on with. */

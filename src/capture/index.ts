@@ -1,9 +1,9 @@
 /**
  * capture: everything that comes in from outside by file.
  *
- * Tables of parts, joints, assemblies, readings and claims go from detection over a preview,
- * in which every guess is shown, to entries, all or nothing; photographs are accepted by their
- * bytes; rate books are checked cell by cell.
+ * Tables of parts, joints, bags, precedence, assemblies, readings, claims and element times go
+ * from detection over a preview, in which every guess is shown, to entries, all or nothing;
+ * photographs are accepted by their bytes; rate books are checked cell by cell.
  * Depends on study and quantity. Stays away from storage, calculation and hosts: files are
  * handed in as streams of bytes, so that the same code runs in a browser and on a server.
  */

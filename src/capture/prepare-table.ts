@@ -110,7 +110,14 @@ function quantityCells(mapping: Mapping, rows: readonly (readonly string[])[]): 
   return rows.flatMap((row) => columns.map((c) => row[c.index] ?? ''));
 }
 
-const NEEDS_VEHICLE: ReadonlySet<TableForm> = new Set(['parts', 'joints', 'assemblies']);
+const NEEDS_VEHICLE: ReadonlySet<TableForm> = new Set([
+  'parts',
+  'joints',
+  'bags',
+  'precedence',
+  'assemblies',
+  'element-times',
+]);
 
 function checkStudy({ request, problems }: Setup): void {
   if (!NEEDS_VEHICLE.has(request.form) || request.view.root()) return;

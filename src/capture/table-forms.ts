@@ -3,7 +3,16 @@ import type { PropertyId } from '../study/index.ts';
 import { propertyDef } from '../study/index.ts';
 
 /** Forms of tables that can be imported. */
-export const TABLE_FORMS = ['parts', 'joints', 'assemblies', 'readings', 'claims'] as const;
+export const TABLE_FORMS = [
+  'parts',
+  'joints',
+  'bags',
+  'precedence',
+  'assemblies',
+  'readings',
+  'claims',
+  'element-times',
+] as const;
 export type TableForm = (typeof TABLE_FORMS)[number];
 export const isTableForm = (word: string): word is TableForm =>
   (TABLE_FORMS as readonly string[]).includes(word);
@@ -123,6 +132,18 @@ const NUMBER = 'number, no, nr, num, id, label, part, part number, part no, posi
 const NAME = 'name, description, part name, designation, title, words';
 const PARENT = 'assembly, parent, module, belongs to, part of, group, system';
 
+/** What it takes to undo or take off something, and what that costs. */
+const WORK: readonly FieldDef[] = [
+  text('tool', 'tool, tools'),
+  ...quantity('people', 'people, persons, hands'),
+  text('onRemoval', 'on removal, removal, after removal'),
+  ...quantity('renewal.price', 'renewal, renewal price, price of renewal'),
+  text('fluid', 'fluid, fluids'),
+  text('state', 'state, state found'),
+];
+const REMOVAL_TIMES = 'removal time, time removal, undo';
+const REFIT_TIMES = 'refit time, time refit, refit';
+
 /** The columns that each form knows, by the words that people write over them. */
 export const FIELDS: Readonly<Record<MappedForm, readonly FieldDef[]>> = {
   parts: [
@@ -159,10 +180,42 @@ export const FIELDS: Readonly<Record<MappedForm, readonly FieldDef[]>> = {
       'torque, torque specified, specified torque, tightening torque',
       'instrument, wrench',
     ),
+    ...quantity('torque.breakaway', 'breakaway torque, torque breakaway, breakaway', 'wrench'),
+    ...quantity('torque.residual', 'residual torque, torque residual, residual', 'wrench'),
     text('axis', 'axis, direction'),
     text('side', 'side, tool side'),
+    text('nutSide', 'nut side, other side, into'),
+    ...WORK,
+    ...quantity('time.removal', REMOVAL_TIMES),
+    ...quantity('time.refit', REFIT_TIMES),
+    ...quantity('thread.engaged', 'engaged, engaged length, engaged thread'),
+    ...quantity('thread.pitch', 'pitch, thread pitch'),
+    ...quantity('tool.speed', 'tool speed, speed'),
+    ...quantity('seam.length', 'seam, seam length, weld length, bead length'),
+    ...quantity('adhesive.mass', 'adhesive, adhesive mass'),
     ...quantity('time.access', 'access, time access, access time, time to reach'),
     ...quantity('time.drive', 'drive, time drive, drive time, time to drive'),
+    ...quantity('time.stopwatch', 'stopwatch, time stopwatch, stopwatch time', 'watch'),
+    ...quantity('time.hold', 'hold, cure, time hold, hold time, cure time'),
+    text('elements.install', 'elements, motion elements, install elements'),
+  ],
+  bags: [
+    word('number', 'number of the bag', 'bag, bag number, number, no, nr, id, label', 'required'),
+    word('joint', 'joint written on the bag', 'joint, joint number, of, from', 'required'),
+    word('name', 'name', NAME),
+    text('spec', 'spec, specification, fastener, size'),
+    ...quantity('count.bag', 'count, count bag, pieces, qty, quantity, counted'),
+  ],
+  precedence: [
+    word('first', 'what must be undone or taken off first', 'first, blocker, what', 'required'),
+    word('kind', 'step, where the row makes one', 'kind'),
+    word('name', 'name of a new step', NAME),
+    word('then', 'what it is in the way of', 'then, before, blocks, in the way of', 'required'),
+    word('instead', 'word shared by alternatives', 'instead, alternative, either, group'),
+    word('words', 'why', 'why, note, remark, comment'),
+    ...WORK,
+    ...quantity('time.removal', `time, ${REMOVAL_TIMES}`),
+    ...quantity('time.refit', REFIT_TIMES),
   ],
   assemblies: [
     word('number', 'number of the assembly', `${NUMBER}, assembly, module`, 'required'),
@@ -196,6 +249,11 @@ export const FIELDS: Readonly<Record<MappedForm, readonly FieldDef[]>> = {
     word('how', 'how it was known', 'how, way, how known', 'required'),
     word('by', 'who said it', 'by, who', 'required'),
     word('at', 'when it was said', 'at, heard, when, time', 'required'),
+  ],
+  'element-times': [
+    word('element', 'code of the element', 'element, code, motion', 'required'),
+    word('units', 'time units', 'units, tmu, time units', 'required'),
+    word('source', 'where the value comes from', 'source, reference, from', 'required'),
   ],
   photographs: [
     word('file', 'file of the picture', 'file, photo, picture, photograph', 'required'),

@@ -41,13 +41,15 @@ interface ImportOptions {
 }
 
 const EXAMPLES = `
-A folder brings in assemblies.csv, parts.csv, joints.csv, vehicle.csv, readings.csv, claims.csv,
-rates*.json and photos.csv, whichever are there. One file needs its form, unless its name tells.
+A folder brings in assemblies.csv, parts.csv, joints.csv, bags.csv, precedence.csv, vehicle.csv,
+readings.csv, work.csv, fastenings.csv, element-times.csv, claims.csv, rates*.json and photos.csv,
+whichever are there. One file needs its form, unless its name tells.
 
   hoistside import ./record --study "My van" --new
   hoistside import parts.csv --study "My van" --preview          what would be read, and why
   hoistside import weights.csv --form parts --study "My van" --unit mass=lb --column "Wt=mass"
   hoistside import joints.csv --study "My van" --spread "time.access,time.drive=15 %"
+  hoistside import our-times.csv --form element-times --study "My van"
 
 A table is imported whole or not at all: each problem is named with file, row, column and value.
 `;

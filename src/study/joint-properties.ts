@@ -65,6 +65,7 @@ export const JOINT_PROPERTIES: readonly PropertyDef[] = [
   text('work.allowanceBase', 'what the allowance is a share of', 'vehicle'),
   scalar('work.takt', 'takt', 'time', 's', 'vehicle'),
 
+  text('fastening.question', 'what the alternatives are for', 'alternative'),
   scalar('fastening.count', 'fasteners', 'count', '1', 'alternative'),
   scalar('fastening.price', 'price of the fastener, each', 'money', '{u}', 'alternative'),
   scalar('fastening.nutPrice', 'price of the nut side, each', 'money', '{u}', 'alternative'),

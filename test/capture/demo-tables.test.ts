@@ -15,6 +15,10 @@ const TABLES: readonly (readonly [string, TableForm, number])[] = [
   ['assemblies.csv', 'assemblies', 16],
   ['parts.csv', 'parts', 248],
   ['joints.csv', 'joints', 63],
+  ['bags.csv', 'bags', 49],
+  ['precedence.csv', 'precedence', 19],
+  ['work.csv', 'readings', 17],
+  ['fastenings.csv', 'readings', 15],
   ['claims.csv', 'claims', 6],
 ];
 
@@ -36,7 +40,9 @@ describe.each(['clean', 'faulty'])('the %s record of the demo', (record) => {
         by: 'demo',
         takenAt: { local: '2026-10-05T09:00' },
       });
-      expect([file, read.rows, read.preview.unmapped]).toEqual([file, rows, []]);
+      // The bag that nobody wrote a joint on is in the faulty record only.
+      const stray = file === 'bags.csv' && record === 'faulty' ? 1 : 0;
+      expect([file, read.rows, read.preview.unmapped]).toEqual([file, rows + stray, []]);
       for await (const entries of read.entries) batches.push(entries);
     }
     const view = viewOf(...batches);

@@ -7,7 +7,16 @@ const delimiter = z.enum([',', ';', '\t', '|']);
 const decimal = z.enum(['.', ',']);
 
 export const tableForm = z
-  .enum(['parts', 'joints', 'assemblies', 'readings', 'claims'])
+  .enum([
+    'parts',
+    'joints',
+    'bags',
+    'precedence',
+    'assemblies',
+    'readings',
+    'claims',
+    'element-times',
+  ])
   .meta({ id: 'TableForm' });
 
 export const overrides = z

@@ -4,7 +4,16 @@ import type { Id } from '../../../src/study/index.ts';
 import { type Api, studyPath } from '../worker/api.ts';
 
 /** Files in the order in which they build on each other. */
-const ORDER: readonly FileForm[] = ['assemblies', 'parts', 'joints', 'readings', 'claims'];
+const ORDER: readonly FileForm[] = [
+  'assemblies',
+  'parts',
+  'joints',
+  'bags',
+  'precedence',
+  'readings',
+  'element-times',
+  'claims',
+];
 
 /** Names of tables that go by another word than their form. */
 const BY_NAME: Readonly<Record<string, TableForm>> = { vehicle: 'readings' };
