@@ -2,6 +2,7 @@ import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { claimsTable } from './claims-table.ts';
+import { modulesTable } from './modules-table.ts';
 import { album } from './photos/album.ts';
 import { formatRateBook, rateBooks } from './rate-books.ts';
 import {
@@ -31,6 +32,7 @@ export function demoRecord(record: RecordKind): Files {
     ['parts.csv', partsTable(record)],
     ['joints.csv', jointsTable(record)],
     ['vehicle.csv', vehicleTable()],
+    ['modules.csv', modulesTable()],
     ['claims.csv', claimsTable()],
     ['bags.csv', bagsTable(record)],
     ['precedence.csv', precedenceTable()],

@@ -189,4 +189,9 @@ const toteRows = (): TextRow[] =>
 
 /** vehicle.csv: the readings as received, one a row, in both records the same. */
 export const vehicleTable = (): string =>
-  formatTable(VEHICLE_HEADINGS, [...vehicleRows(), ...axleLiftRows(), ...moduleRows(), ...toteRows()]);
+  formatTable(VEHICLE_HEADINGS, [
+    ...vehicleRows(),
+    ...axleLiftRows(),
+    ...moduleRows(),
+    ...toteRows(),
+  ]);

@@ -23,6 +23,7 @@ const RECORD_TABLES: readonly { readonly file: string; readonly form: TableForm 
   { file: 'precedence.csv', form: 'precedence' },
   { file: 'vehicle.csv', form: 'readings' },
   { file: 'readings.csv', form: 'readings' },
+  { file: 'modules.csv', form: 'modules' },
   { file: 'work.csv', form: 'readings' },
   { file: 'fastenings.csv', form: 'readings' },
   { file: 'element-times.csv', form: 'element-times' },

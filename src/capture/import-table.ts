@@ -5,6 +5,7 @@ import { ChunkedForm } from './chunked-form.ts';
 import { ClaimsForm } from './claims-form.ts';
 import { ElementTimesForm } from './element-times-form.ts';
 import type { FormReader, Setup } from './form-reader.ts';
+import { ModulesForm } from './modules-form.ts';
 import { PrecedenceForm } from './precedence-form.ts';
 import { assumptions, type Prepared, prepareTable } from './prepare-table.ts';
 import { PREVIEW_ROWS, type Preview, previewRow } from './preview.ts';
@@ -31,6 +32,7 @@ const READERS: Readonly<Record<TableForm, (setup: Setup) => FormReader>> = {
   bags: (setup) => new BagsForm(setup),
   precedence: (setup) => new PrecedenceForm(setup),
   assemblies: (setup) => new AssembliesForm(setup),
+  modules: (setup) => new ModulesForm(setup),
   readings: (setup) => new ReadingsForm(setup),
   claims: (setup) => new ClaimsForm(setup),
   'element-times': (setup) => new ElementTimesForm(setup),

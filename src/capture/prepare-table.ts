@@ -116,6 +116,7 @@ const NEEDS_VEHICLE: ReadonlySet<TableForm> = new Set([
   'bags',
   'precedence',
   'assemblies',
+  'modules',
   'element-times',
 ]);
 

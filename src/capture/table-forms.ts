@@ -9,6 +9,7 @@ export const TABLE_FORMS = [
   'bags',
   'precedence',
   'assemblies',
+  'modules',
   'readings',
   'claims',
   'element-times',
@@ -221,6 +222,16 @@ export const FIELDS: Readonly<Record<MappedForm, readonly FieldDef[]>> = {
     word('number', 'number of the assembly', `${NUMBER}, assembly, module`, 'required'),
     word('name', 'name', NAME, 'required'),
     word('parent', 'number of what it belongs to', 'parent, belongs to, part of, system'),
+  ],
+  modules: [
+    word('module', 'what was weighed in one piece', 'module, weighed, number, name', 'required'),
+    word(
+      'holds',
+      'parts and assemblies in it, parted by ;',
+      'holds, parts, with, in it',
+      'required',
+    ),
+    word('without', 'what of it was not in it, parted by ;', 'without, less, not in it'),
   ],
   readings: [
     word('subject', 'what was measured', 'subject, of, number, part', 'required'),

@@ -42,8 +42,8 @@ interface ImportOptions {
 
 const EXAMPLES = `
 A folder brings in assemblies.csv, parts.csv, joints.csv, bags.csv, precedence.csv, vehicle.csv,
-readings.csv, work.csv, fastenings.csv, element-times.csv, claims.csv, rates*.json and photos.csv,
-whichever are there. One file needs its form, unless its name tells.
+readings.csv, modules.csv, work.csv, fastenings.csv, element-times.csv, claims.csv,
+rates*.json and photos.csv, whichever are there. One file needs its form, unless its name tells.
 
   hoistside import ./record --study "My van" --new
   hoistside import parts.csv --study "My van" --preview          what would be read, and why

@@ -32,12 +32,13 @@ export interface NodeSpec {
   readonly name: string;
 }
 
-export const LINK_KINDS = ['joins', 'blocks', 'keeps', 'mirror'] as const;
+export const LINK_KINDS = ['joins', 'blocks', 'keeps', 'mirror', 'weighed-with'] as const;
 
 /**
  * `joins`: from a joint to what it holds. `blocks`: from what must be undone or taken off first,
  * to what it stands in the way of. `keeps`: from a bag to the joint whose fasteners are in it.
- * Ends that name no node keep the words as spoken.
+ * `weighed-with`: from an assembly or trial that was weighed in one piece to what was in it, an
+ * assembly standing for all below it. Ends that name no node keep the words as spoken.
  */
 export interface LinkSpec {
   readonly id: Id;
@@ -46,7 +47,8 @@ export interface LinkSpec {
   readonly to: Id | null;
   /**
    * 'from' or 'to' for a joint's two sides. Blockers of one thing with the same role are
-   * alternatives: one of them is enough.
+   * alternatives: one of them is enough. 'without' takes out of a module what is below an
+   * assembly that is in it.
    */
   readonly role?: string;
   readonly words?: string;

@@ -32,6 +32,7 @@ export const PROPERTIES: readonly PropertyDef[] = [
   scalar('liftAngle', 'lift angle', 'angle', 'deg', 'trial'),
   scalar('frontLoadGain', 'load gained by the front axle', 'mass', 'kg', 'trial'),
   scalar('moduleMass', 'mass of the module as lowered', 'mass', 'kg', 'assembly', 'trial'),
+  scalar('tareMass', 'mass of the empty tote', 'mass', 'kg', 'trial'),
   scalar('packEnergy', 'energy of the pack', 'energy', 'kW.h', 'assembly'),
   scalar('envelope.length', 'envelope length', 'length', 'mm', 'assembly', 'part', 'vehicle'),
   scalar('envelope.width', 'envelope width', 'length', 'mm', 'assembly', 'part', 'vehicle'),

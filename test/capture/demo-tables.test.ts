@@ -11,7 +11,7 @@ import type { Entry } from '../../src/study/index.ts';
 import { someIds, viewOf } from './help.ts';
 
 const TABLES: readonly (readonly [string, TableForm, number])[] = [
-  ['vehicle.csv', 'readings', 24],
+  ['vehicle.csv', 'readings', 27],
   ['assemblies.csv', 'assemblies', 16],
   ['parts.csv', 'parts', 248],
   ['joints.csv', 'joints', 63],
@@ -19,6 +19,7 @@ const TABLES: readonly (readonly [string, TableForm, number])[] = [
   ['precedence.csv', 'precedence', 19],
   ['work.csv', 'readings', 17],
   ['fastenings.csv', 'readings', 15],
+  ['modules.csv', 'modules', 2],
   ['claims.csv', 'claims', 6],
 ];
 

@@ -13,6 +13,7 @@ export const tableForm = z
     'bags',
     'precedence',
     'assemblies',
+    'modules',
     'readings',
     'claims',
     'element-times',

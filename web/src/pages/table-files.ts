@@ -11,6 +11,7 @@ const ORDER: readonly FileForm[] = [
   'bags',
   'precedence',
   'readings',
+  'modules',
   'element-times',
   'claims',
 ];
