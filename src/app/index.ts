@@ -6,6 +6,7 @@
  * Depends on every layer below it. Stays away from HTTP, terminals and wording.
  */
 export * from './ask.ts';
+export * from './compare-study.ts';
 export * from './create-study.ts';
 export * from './describe-questions.ts';
 export * from './import-record.ts';
