@@ -10,6 +10,7 @@ export * from './ask.ts';
 export * from './compare-answers.ts';
 export * from './decide.ts';
 export * from './describe.ts';
+export * from './figure.ts';
 export * from './method.ts';
 export * from './registry.ts';
 export * from './whole-study.ts';

@@ -12,6 +12,7 @@ import type {
   RateCell,
   StudyView,
 } from '../study/index.ts';
+import type { Figure } from './figure.ts';
 
 /**
  * What a question is. One file defines one question and default-exports it; the registry, the
@@ -52,6 +53,17 @@ export interface Question {
    * whole study is answered.
    */
   readonly onRequest?: true;
+  /**
+   * What it draws beside its numbers, from the nominal inputs and the results; `detail` and
+   * `groups` as the answer has them. Must not throw: a figure with a number that is none is
+   * left out and found.
+   */
+  readonly figures?: (
+    x: PlainInputs,
+    outs: Readonly<Record<string, Out>>,
+    detail: DetailTable | undefined,
+    groups: readonly GroupRow[] | undefined,
+  ) => readonly Figure[];
 }
 
 export interface Section {
@@ -442,6 +454,7 @@ export interface Answer {
   readonly steps: readonly StepRow[];
   readonly groups?: readonly GroupRow[];
   readonly detail?: DetailTable;
+  readonly figures?: readonly Figure[];
   readonly findings: readonly Finding[];
   readonly basis: Basis;
   readonly variables: Readonly<Record<VariableId, Variable>>;

@@ -1,11 +1,18 @@
 import { expect, it } from 'vitest';
 import type { z } from 'zod';
 import type { Overrides, Preview } from '../../src/capture/index.ts';
-import type { Answer, PlainQuestion, StudyAnswers, WrittenInputs } from '../../src/engine/index.ts';
+import type {
+  Answer,
+  Figure,
+  PlainQuestion,
+  StudyAnswers,
+  WrittenInputs,
+} from '../../src/engine/index.ts';
 import type { Value } from '../../src/quantity/index.ts';
 import type { arrived, change, entry, finding, refusal, value } from '../../src/schema/index.ts';
 import type * as contract from '../../src/server/contract.ts';
 import type { answer } from '../../src/server/schemas/answers.ts';
+import type { figure } from '../../src/server/schemas/figures.ts';
 import type { overrides, preview } from '../../src/server/schemas/imports.ts';
 import type { question, writtenInputs } from '../../src/server/schemas/questions.ts';
 import type { Ack, Arrived, StudyHead } from '../../src/store/index.ts';
@@ -28,6 +35,7 @@ const SAME: readonly true[] = [
   true satisfies Same<Of<typeof contract.ackAnswer>, Plain<Ack>>,
   true satisfies Same<Of<typeof finding>, Plain<Finding>>,
   true satisfies Same<Of<typeof refusal>, Plain<Refusal>>,
+  true satisfies Same<Of<typeof figure>, Plain<Figure>>,
   true satisfies Same<Of<typeof answer>, Plain<Answer>>,
   true satisfies Same<contract.StudyAnswersAnswer, Plain<StudyAnswers>>,
   true satisfies Same<Of<typeof question>, Plain<PlainQuestion>>,

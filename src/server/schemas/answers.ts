@@ -10,6 +10,7 @@ import {
   tie,
   way,
 } from '../../schema/index.ts';
+import { figure } from './figures.ts';
 
 /** What a question answers: the same shapes as in src/engine, which a test of types holds to. */
 const text = z.string();
@@ -144,6 +145,7 @@ export const answer = z
     steps: z.array(step),
     groups: z.array(group).exactOptional(),
     detail: detail.exactOptional(),
+    figures: z.array(figure).exactOptional(),
     findings: z.array(finding),
     basis,
     variables: z.record(text, variable),

@@ -1,0 +1,95 @@
+import type { Finding } from '../study/index.ts';
+import type { Bars, Figure } from './figure.ts';
+import type { DetailTable, GroupRow, Out, PlainInputs, Question } from './method.ts';
+
+/**
+ * Figures of an answer: those that any decided result has, and the question's own. One with a
+ * number that is none is left out and found.
+ */
+export function figuresOf(
+  question: Question,
+  x: () => PlainInputs,
+  outs: Readonly<Record<string, Out>>,
+  detail: DetailTable | undefined,
+  groups: readonly GroupRow[] | undefined,
+): { readonly figures?: readonly Figure[]; readonly findings: readonly Finding[] } {
+  const own = question.figures?.(x(), outs, detail, groups) ?? [];
+  const [whole, broken] = [own.filter(allFinite), own.filter((f) => !allFinite(f))];
+  const figures = [...decidedFigures(question, outs), ...whole];
+  return { ...(figures.length > 0 ? { figures } : {}), findings: broken.map(leftOut) };
+}
+
+/** Whether every number anywhere in a figure is one. */
+function allFinite(data: unknown): boolean {
+  if (typeof data === 'number') return Number.isFinite(data);
+  return typeof data !== 'object' || data === null || Object.values(data).every(allFinite);
+}
+
+const leftOut = ({ title }: Figure): Finding => ({
+  code: 'figure-left-out',
+  level: 'note',
+  place: { property: title },
+  what: 'the figure is not drawn: not all of its numbers could be worked out',
+  next: 'See what is missing from the answer.',
+});
+
+/** Whiskers reach this many standard uncertainties to each side. */
+const WHISKER_U = 2;
+/** On a scale longer than this many whiskers no spread can be seen. */
+const WIDEST = 200;
+
+/** A balance for each result that decides, or the number against zero where nothing balances. */
+function decidedFigures({ body }: Question, outs: Readonly<Record<string, Out>>): Figure[] {
+  const drawable = body.outputs.flatMap((spec) => {
+    const out = outs[spec.name];
+    return out && out.knownU > 0 && !spec.step ? [{ out, decides: spec.decides }] : [];
+  });
+  const all = drawable.map((d) => d.out);
+  return drawable
+    .filter((d) => d.decides !== undefined)
+    .flatMap(({ out }) => {
+      const sides = balanceSides(out, all);
+      if (sides) return showsSpread(sides, []) ? [balance(out, sides)] : [];
+      return showsSpread([out], [0]) ? [againstZero(out)] : [];
+    });
+}
+
+/** Whether whiskers are more than a stroke on a scale with all of these. */
+function showsSpread(outs: readonly Out[], also: readonly number[]): boolean {
+  const reach = Math.max(...outs.map((o) => 2 * WHISKER_U * o.knownU));
+  const ends = [
+    ...outs.flatMap((o) => [o.x - WHISKER_U * o.knownU, o.x + WHISKER_U * o.knownU]),
+    ...also,
+  ];
+  return Math.max(...ends) - Math.min(...ends) <= WIDEST * reach;
+}
+
+/** The two results of which `gap` is the difference, larger role first; undefined when there are none. */
+function balanceSides(gap: Out, outs: readonly Out[]): [Out, Out] | undefined {
+  const others = outs.filter((o) => o !== gap && o.kind === gap.kind && o.unit === gap.unit);
+  const near = 1e-6 * Math.max(...others.map((o) => Math.abs(o.x)), Number.MIN_VALUE);
+  for (const a of others)
+    for (const b of others) if (a !== b && Math.abs(a.x - b.x - gap.x) <= near) return [a, b];
+  return undefined;
+}
+
+const balance = (gap: Out, sides: [Out, Out]): Bars => ({
+  ...barsOf(gap, `Balance: ${gap.meaning}`, sides),
+  alt: `${sides[0].meaning} and ${sides[1].meaning} on one scale, and the difference between them.`,
+  from: 'nearest',
+  gap: { ...numberOf(gap), of: 0, less: 1 },
+});
+
+const againstZero = (out: Out): Bars => ({
+  ...barsOf(out, `${out.meaning}, against zero`, [out]),
+  alt: `${out.meaning} on a scale with zero.`,
+  from: 'zero',
+});
+
+const barsOf = ({ kind, unit }: Out, title: string, outs: readonly Out[]) => ({
+  f: 'bars' as const,
+  ...{ title, kind, unit },
+  rows: outs.map((o) => ({ label: o.meaning, ...numberOf(o) })),
+});
+
+const numberOf = ({ x, u, knownU }: Out) => ({ x, u, ...(u === 'incomplete' ? { knownU } : {}) });
