@@ -1,6 +1,7 @@
 import { applyEntry } from './apply-entry.ts';
 import { type Change, canonicalText } from './change.ts';
 import { readClock } from './clock.ts';
+import { ClockWatch } from './clock-watch.ts';
 import { digest } from './digest.ts';
 import type { Finding } from './finding.ts';
 import { emptyState, type FoldState } from './fold-state.ts';
@@ -12,6 +13,7 @@ import type { Gesture, StudyView } from './view.ts';
 interface Folded {
   readonly state: FoldState;
   readonly line: Line;
+  readonly clocks: ClockWatch;
   readonly ordered: readonly Change[];
   /** Changes without effect because another one carries their id. */
   readonly beside: readonly Change[];
@@ -29,9 +31,10 @@ export function fold(study: string, changes: readonly Change[]): StudyView {
   const ordered = inOrder(standing);
   const undone = undoneGestures(ordered);
   const state = emptyState(study);
-  state.findings.push(...usedTwice(study, beside), ...gaps(study, ordered));
+  const clocks = watched(new ClockWatch(study), ordered);
+  state.findings.push(...usedTwice(study, beside), ...gaps(study, ordered), ...clocks.findings);
   for (const change of ordered) if (!undone.has(change.gesture)) applyChange(state, change);
-  return finish({ state, line: new Line(), ordered, beside }, undone);
+  return finish({ state, line: new Line(), clocks, ordered, beside }, undone);
 }
 
 /**
@@ -49,7 +52,8 @@ export function extend(view: StudyView, more: readonly Change[]): StudyView {
   const ordered = [...before.ordered, ...fresh];
   const undone = undoneGestures(ordered);
   const cut = fresh.some((c) => undone.has(c.gesture));
-  if (!plain || repeated || cut || fresh.length < more.length || skips(before.ordered, fresh))
+  const same = plain && !repeated && !cut && fresh.length === more.length;
+  if (!same || skips(before.ordered, fresh) || jumps(before.clocks, fresh))
     return fold(view.study, [...before.ordered, ...before.beside, ...more]);
   const touching = new Touching();
   before.state.touching = touching;
@@ -67,6 +71,17 @@ function skips(held: readonly Change[], fresh: readonly Change[]): boolean {
     last.set(c.device, next);
     return c.seq !== next;
   });
+}
+
+function watched(clocks: ClockWatch, changes: readonly Change[]): ClockWatch {
+  for (const change of changes) clocks.add(change);
+  return clocks;
+}
+
+/** True when a clock is found to have jumped that was not before. */
+function jumps(clocks: ClockWatch, fresh: readonly Change[]): boolean {
+  const before = clocks.findings.length;
+  return watched(clocks, fresh).findings.length > before;
 }
 
 /** The changes behind a view, in the order of their clocks. */

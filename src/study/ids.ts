@@ -26,3 +26,11 @@ export function ulid(nowMs: number, random: Random): Ulid {
 }
 
 export const isUlid = (text: string): boolean => /^[0-7][0-9A-HJKMNP-TV-Z]{25}$/.test(text);
+
+/** Unix time in milliseconds at which a ULID was made; undefined when the text is none. */
+export function ulidMs(id: Ulid): number | undefined {
+  if (!isUlid(id)) return undefined;
+  let ms = 0;
+  for (let i = 0; i < 10; i++) ms = ms * 32 + CROCKFORD.indexOf(id.charAt(i));
+  return ms;
+}

@@ -5,6 +5,8 @@ import { MadeStudy } from '../study/made-study.ts';
 import { changes, dump, idsIn } from './random-changes.ts';
 
 const STUDY = 'study-1';
+/** Sets of changes for what must never fail; and for what follows from it. */
+const MANY = { numRuns: 1000 };
 const RUNS = { numRuns: 150 };
 
 /** The same changes in any order, some of them twice or three times. */
@@ -34,14 +36,17 @@ function grown(arrived: readonly Change[], sizes: readonly number[]): StudyView 
 }
 
 describe('whatever three devices do', () => {
-  it('gives one view for any order of arrival, and for what arrives twice', () => {
+  it(`gives one view for any order of arrival and twice, a tree, nothing lost: ${MANY.numRuns} sets`, () => {
     fc.assert(
       fc.property(arrivals, ({ all, arrived }) => {
-        expect(dump(fold(STUDY, arrived))).toBe(dump(fold(STUDY, all)));
+        const view = fold(STUDY, arrived);
+        expect(dump(view)).toBe(dump(fold(STUDY, all)));
+        isTree(view, all);
+        losesNothing(view, all);
       }),
-      RUNS,
+      MANY,
     );
-  });
+  }, 60_000);
 
   it('gives the same view batch by batch, in order or not', () => {
     fc.assert(
@@ -64,40 +69,6 @@ describe('whatever three devices do', () => {
     );
   });
 
-  it('makes a tree: every node leads to a root, every live one is the child of one', () => {
-    fc.assert(
-      fc.property(changes, (all) => {
-        const view = fold(STUDY, all);
-        const { nodes } = idsIn(all);
-        for (const id of nodes)
-          expect(stepsToRoot(view, id, nodes.length)).toBeLessThan(nodes.length);
-        const children = nodes.flatMap((id) => view.children(id).map((c) => c.id));
-        expect(new Set(children).size).toBe(children.length);
-        const live = (['part', 'assembly'] as const).flatMap((k) => view.nodes(k).map((n) => n.id));
-        expect(children.sort()).toEqual(live.sort());
-      }),
-      RUNS,
-    );
-  });
-
-  it('loses no reading: it stands, withdrawn or not, or its gesture is undone', () => {
-    fc.assert(
-      fc.property(changes, (all) => {
-        const view = fold(STUDY, all);
-        const undone = new Set(view.gestures().flatMap((g) => (g.undone ? g.gesture : [])));
-        for (const change of changesOf(view))
-          for (const { id, of } of idsIn([change]).readings) {
-            const listed = view.readings(of, 'mass').some((s) => s.reading.id === id);
-            expect([view.reading(id) !== undefined, listed]).toEqual(
-              undone.has(change.gesture) ? [false, false] : [true, true],
-            );
-          }
-        expect(changesOf(view)).toHaveLength(all.length);
-      }),
-      RUNS,
-    );
-  });
-
   it('is restored by the undo of an undo', () => {
     fc.assert(
       fc.property(changes, fc.nat(997), (all, n) => {
@@ -114,6 +85,29 @@ describe('whatever three devices do', () => {
     );
   });
 });
+
+/** Every node leads to a root, every live one is the child of one. */
+function isTree(view: StudyView, all: readonly Change[]): void {
+  const { nodes } = idsIn(all);
+  for (const id of nodes) expect(stepsToRoot(view, id, nodes.length)).toBeLessThan(nodes.length);
+  const children = nodes.flatMap((id) => view.children(id).map((c) => c.id));
+  expect(new Set(children).size).toBe(children.length);
+  const live = (['part', 'assembly'] as const).flatMap((k) => view.nodes(k).map((n) => n.id));
+  expect(children.sort()).toEqual(live.sort());
+}
+
+/** Every change is held; every reading stands, withdrawn or not, or its gesture is undone. */
+function losesNothing(view: StudyView, all: readonly Change[]): void {
+  const undone = new Set(view.gestures().flatMap((g) => (g.undone ? g.gesture : [])));
+  for (const change of changesOf(view))
+    for (const { id, of } of idsIn([change]).readings) {
+      const listed = view.readings(of, 'mass').some((s) => s.reading.id === id);
+      expect([view.reading(id) !== undefined, listed]).toEqual(
+        undone.has(change.gesture) ? [false, false] : [true, true],
+      );
+    }
+  expect(changesOf(view)).toHaveLength(all.length);
+}
 
 function stepsToRoot(view: StudyView, from: string, most: number): number {
   let steps = 0;

@@ -14,7 +14,7 @@ import { MadeStudy, mass, node, read, studyPut } from '../study/made-study.ts';
 export const DEVICES = ['desk', 'tablet', 'phone'] as const;
 const ACTS = [
   ...['add', 'move', 'retire', 'name', 'label', 'link', 'read', 'read', 'withdraw'],
-  ...['choose', 'undo', 'undo', 'sync', 'sync', 'put'],
+  ...['choose', 'undo', 'undo', 'sync', 'sync', 'put', 'many'],
 ] as const;
 
 /** One thing done at one device; `a` and `b` pick what it is done to from what the device sees. */
@@ -52,8 +52,27 @@ function doStep(made: MadeStudy, s: Step, i: number): void {
       made.act([], { device, undoes: gesture });
     return;
   }
+  if (s.act === 'many') {
+    doMany(made, s, i);
+    return;
+  }
   const entry = entryOf(s, idsIn(seen), i);
   if (entry) made.act([entry], { device });
+}
+
+/** One gesture in several changes, as an import is: parts and their masses. */
+function doMany(made: MadeStudy, { device, a, b }: Step, i: number): void {
+  const parent = pick(idsIn(made.seenBy(device)).nodes, a) ?? 'van';
+  let gesture: Id | undefined;
+  for (let n = 0; n < 2 + (b % 3); n++) {
+    const id = `m${i}.${n}`;
+    const entries = [
+      node(id, parent, 'part', `L${(a + n) % 9}`),
+      read(id, 'mass', mass(b / 10, 0.5), { id: `r${i}.${n}` }),
+    ];
+    const part = made.act(entries, { device, ...(gesture === undefined ? {} : { gesture }) });
+    gesture = part.gesture;
+  }
 }
 
 const pick = <T>(from: readonly T[], n: number): T | undefined => from[n % from.length];

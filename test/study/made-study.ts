@@ -23,6 +23,14 @@ export function sameNumbers(seed: number): Random {
 
 export const START_MS = Date.UTC(2026, 0, 5, 8);
 
+interface MoreOfAct {
+  readonly device?: Id;
+  readonly by?: string;
+  readonly undoes?: Id;
+  /** Of the changes before that this one goes on with. */
+  readonly gesture?: Id;
+}
+
 /** A study made change by change, each device in sight of what it has been shown. */
 export class MadeStudy {
   readonly study = 'study-1';
@@ -45,8 +53,8 @@ export class MadeStudy {
   }
 
   /** Records one gesture of a device, in sight of its own changes and those it was shown. */
-  act(entries: readonly Entry[], more: { device?: Id; by?: string; undoes?: Id } = {}): Change {
-    const { device = 'desk', by = 'R. Example', undoes } = more;
+  act(entries: readonly Entry[], more: MoreOfAct = {}): Change {
+    const { device = 'desk', by = 'R. Example', undoes, gesture } = more;
     this.nowMs += 1;
     const seen = this.seenBy(device);
     const view = fold(this.study, seen);
@@ -56,6 +64,7 @@ export class MadeStudy {
       words,
       entries,
       ...(undoes === undefined ? {} : { undoes }),
+      ...(gesture === undefined ? {} : { gesture: { id: gesture, before: 0 } }),
     });
     seen.push(change);
     this.changes.push(change);
