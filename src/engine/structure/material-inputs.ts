@@ -49,3 +49,22 @@ export const DENSITY = constant('density', {
 
 /** For sections: taken as steel unless said otherwise. */
 export const DENSITY_OR_STEEL: ScalarInput = { ...DENSITY, assumed: '7850 ± 40 kg/m3' };
+
+export const MODULUS = constant('modulus', {
+  name: 'modulus',
+  symbol: 'E',
+  kind: 'stress',
+  unit: 'GPa',
+  meaning: 'Young’s modulus',
+  range: [0.5, 450],
+});
+
+export const POISSON = constant('poisson', {
+  name: 'poisson',
+  symbol: 'ν',
+  kind: 'ratio',
+  unit: '1',
+  meaning: 'Poisson ratio of an isotropic material',
+  range: [0.1, 0.49],
+  bounds: { above: -1, below: 0.5 },
+});
