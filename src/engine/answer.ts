@@ -9,7 +9,7 @@ import { canonicalText, digest, type Finding, type Place } from '../study/index.
 import { cautionsOf } from './cautions-of.ts';
 import { decideDifference, decideMargin } from './decide.ts';
 import { linearDoubts, widens } from './doubts.ts';
-import { figuresOf } from './figures-of.ts';
+import { ownFigures, usualFigures } from './figures-of.ts';
 import type {
   Answer,
   BoundInputs,
@@ -43,7 +43,9 @@ export function answer(question: Question, bound: BoundInputs, run: Run = NO_PRO
     ...(question.valid?.(plainNominal(bound)) ?? []),
   );
   const detail = result.detail ?? tallied(question, bound);
-  const drawn = figuresOf(question, () => plainNominal(bound), outs, detail, result.groups);
+  const drawn = question.figures
+    ? ownFigures(question, plainNominal(bound), outs, detail)
+    : { figures: [], findings: [] };
   findings.push(...drawn.findings);
   return {
     question: question.id,
@@ -55,7 +57,7 @@ export function answer(question: Question, bound: BoundInputs, run: Run = NO_PRO
     steps: workingOf(question, bound, result, outs),
     ...(result.groups ? { groups: result.groups } : {}),
     ...(detail ? { detail } : {}),
-    ...(drawn.figures ? { figures: drawn.figures } : {}),
+    figures: [...drawn.figures, ...usualFigures(question, outs, result.groups)],
     findings: withoutRepeats(findings),
     basis: bound.basis,
     variables: Object.fromEntries(usedVariables(outs, variables)),

@@ -1,23 +1,38 @@
 import type { Finding } from '../study/index.ts';
-import type { Bars, Figure } from './figure.ts';
-import type { DetailTable, GroupRow, Out, PlainInputs, Question } from './method.ts';
+import type { BarRow, Bars, Figure } from './figure.ts';
+import type {
+  DetailTable,
+  GroupRow,
+  Out,
+  OutputSpec,
+  PlainInputs,
+  Question,
+  TallyBody,
+} from './method.ts';
 
-/**
- * Figures of an answer: those that any decided result has, and the question's own. One with a
- * number that is none is left out and found.
- */
-export function figuresOf(
+type Outs = Readonly<Record<string, Out>>;
+
+/** The question's own figures. One with a number that is none is left out and found. */
+export function ownFigures(
   question: Question,
-  x: () => PlainInputs,
-  outs: Readonly<Record<string, Out>>,
+  x: PlainInputs,
+  outs: Outs,
   detail: DetailTable | undefined,
-  groups: readonly GroupRow[] | undefined,
-): { readonly figures?: readonly Figure[]; readonly findings: readonly Finding[] } {
-  const own = question.figures?.(x(), outs, detail, groups) ?? [];
-  const [whole, broken] = [own.filter(allFinite), own.filter((f) => !allFinite(f))];
-  const figures = [...decidedFigures(question, outs), ...whole];
-  return { ...(figures.length > 0 ? { figures } : {}), findings: broken.map(leftOut) };
+): { readonly figures: readonly Figure[]; readonly findings: readonly Finding[] } {
+  const own = question.figures?.(x, outs, detail) ?? [];
+  const broken = own.filter((f) => !allFinite(f));
+  return { figures: own.filter((f) => !broken.includes(f)), findings: broken.map(leftOut) };
 }
+
+/** Figures that any question's results allow: what decides, and the sums of groups. */
+export const usualFigures = (
+  { body }: Question,
+  outs: Outs,
+  groups: readonly GroupRow[] | undefined,
+): readonly Figure[] => [
+  ...decidedFigures(body.outputs, outs),
+  ...(body.body === 'tally' && groups ? groupFigures(body, groups) : []),
+];
 
 /** Whether every number anywhere in a figure is one. */
 function allFinite(data: unknown): boolean {
@@ -39,8 +54,8 @@ const WHISKER_U = 2;
 const WIDEST = 200;
 
 /** A balance for each result that decides, or the number against zero where nothing balances. */
-function decidedFigures({ body }: Question, outs: Readonly<Record<string, Out>>): Figure[] {
-  const drawable = body.outputs.flatMap((spec) => {
+function decidedFigures(specs: readonly OutputSpec[], outs: Outs): Figure[] {
+  const drawable = specs.flatMap((spec) => {
     const out = outs[spec.name];
     return out && out.knownU > 0 && !spec.step ? [{ out, decides: spec.decides }] : [];
   });
@@ -93,3 +108,45 @@ const barsOf = ({ kind, unit }: Out, title: string, outs: readonly Out[]) => ({
 });
 
 const numberOf = ({ x, u, knownU }: Out) => ({ x, u, ...(u === 'incomplete' ? { knownU } : {}) });
+
+/** Rows beyond these are in the table of the groups. */
+const LARGEST = 40;
+
+/** Each sum that is a result as it stands, group by group, the largest first. */
+function groupFigures(body: TallyBody, groups: readonly GroupRow[]): Figure[] {
+  if (groups.length < 2) return [];
+  return body.terms.flatMap(({ name, kind }) => {
+    const out = body.outputs.find((o) => o.name === name && !o.step);
+    return out ? [groupBars(out, kind, body.groupBy ?? 'group', groups)] : [];
+  });
+}
+
+function groupBars(
+  { name, meaning, unit }: OutputSpec,
+  kind: Bars['kind'],
+  by: string,
+  groups: readonly GroupRow[],
+): Bars {
+  const size = (g: GroupRow) => Math.abs(g.terms[name]?.x ?? 0);
+  const ranked = [...groups].sort((a, b) => size(b) - size(a));
+  const rest = groups.length - LARGEST;
+  return {
+    f: 'bars',
+    title: `${meaning}, by ${by}`,
+    alt: `A bar for each ${by}, the largest first.${rest > 0 ? ` ${rest} smaller ones are left out.` : ''}`,
+    kind,
+    unit,
+    from: 'zero',
+    rows: ranked.slice(0, LARGEST).map((g) => groupRow(g, name)),
+  };
+}
+
+function groupRow({ group, terms }: GroupRow, name: string): BarRow {
+  const label = group === '' ? 'none' : group;
+  const sum = terms[name];
+  if (!sum) return { label, u: 'incomplete', word: 'no value' };
+  const { x, u, missing, unknownSpread } = sum;
+  if (missing + unknownSpread === 0) return { label, x, u };
+  const word = missing > 0 ? `${missing} missing` : `spread of ${unknownSpread} not known`;
+  return { label, x, u: 'incomplete', knownU: u, word };
+}

@@ -54,15 +54,14 @@ export interface Question {
    */
   readonly onRequest?: true;
   /**
-   * What it draws beside its numbers, from the nominal inputs and the results; `detail` and
-   * `groups` as the answer has them. Must not throw: a figure with a number that is none is
-   * left out and found.
+   * What it draws beside its numbers, from the nominal inputs, the results and the answer's
+   * table. Must not throw: a figure with a number that is none is left out and found. Results
+   * that decide and sums of groups are drawn without it.
    */
   readonly figures?: (
     x: PlainInputs,
     outs: Readonly<Record<string, Out>>,
     detail: DetailTable | undefined,
-    groups: readonly GroupRow[] | undefined,
   ) => readonly Figure[];
 }
 
@@ -437,10 +436,20 @@ export interface StepRow {
 
 export interface GroupRow {
   readonly group: string;
-  /** Terms of the tally by name: value and known spread, SI. */
-  readonly terms: Readonly<Record<string, { readonly x: number; readonly u: number }>>;
+  /** Terms of the tally by name; a term that no row has is not there. */
+  readonly terms: Readonly<Record<string, GroupSum>>;
   readonly rows: number;
+  /** Rows that lack a number which some term needs. */
   readonly missing: number;
+}
+/** One sum of a group, SI. */
+export interface GroupSum {
+  readonly x: number;
+  /** What of its spread is known. */
+  readonly u: number;
+  /** Values that are not in it, and values in it whose spread is not known. */
+  readonly missing: number;
+  readonly unknownSpread: number;
 }
 
 export interface Answer {

@@ -172,7 +172,15 @@ function groupRow(body: TallyBody, group: string, rows: readonly FoundRow[]): Gr
     terms: Object.fromEntries(
       sums
         .filter(([, s]) => s.rows > 0)
-        .map(([name, s]) => [name, { x: s.form.x, u: formUncertainty(s.form) }]),
+        .map(([name, { form, missing, unknownSpread }]) => [
+          name,
+          {
+            x: form.x,
+            u: formUncertainty(form),
+            missing: missing.length,
+            unknownSpread: unknownSpread.length,
+          },
+        ]),
     ),
   };
 }

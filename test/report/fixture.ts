@@ -52,6 +52,8 @@ const step = (s: Partial<StepRow> & Pick<StepRow, 'symbol' | 'x'>): StepRow => (
   ...s,
 });
 
+const groupSum = (x: number, u: number, missing = 0) => ({ x, u, missing, unknownSpread: 0 });
+
 function answer(question: Question, outs: readonly Out[], more: Partial<Answer> = {}): Answer {
   return {
     question: question.id,
@@ -199,13 +201,13 @@ const ROLL_UP = answer(
         group: '10 Frame',
         rows: 3,
         missing: 0,
-        terms: { mass: { x: 20, u: 0.1 }, moment: { x: 1, u: 0 } },
+        terms: { mass: groupSum(20, 0.1), moment: groupSum(1, 0) },
       },
       {
         group: '',
         rows: 2,
         missing: 1,
-        terms: { mass: { x: 5, u: 0.1 }, moment: { x: 1, u: 0 } },
+        terms: { mass: groupSum(5, 0.1, 1), moment: groupSum(1, 0, 1) },
       },
     ],
     findings: [

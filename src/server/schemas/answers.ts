@@ -73,7 +73,10 @@ const step = z
 
 const group = z.strictObject({
   group: text,
-  terms: z.record(text, z.strictObject({ x: number, u: number })),
+  terms: z.record(
+    text,
+    z.strictObject({ x: number, u: number, missing: number, unknownSpread: number }),
+  ),
   rows: number,
   missing: number,
 });

@@ -1,0 +1,137 @@
+import { describe, expect, it } from 'vitest';
+import type { Bars, Body, Figure, InputSpec } from '../../src/engine/index.ts';
+import { mass, node, read, scalar, studyOf } from '../study/made-study.ts';
+import { ask, askRegistered, formula, madeQuestion, number } from './made-question.ts';
+
+const inputs: readonly InputSpec[] = [number('a'), number('b')];
+const view = studyOf(
+  read('van', 'a', scalar('ratio', 10, 0.2), { id: 'a' }),
+  read('van', 'b', scalar('ratio', 9, 0.1), { id: 'b' }),
+);
+const output = { symbol: 'y', kind: 'ratio', unit: '1', shown: '' } as const;
+const balance: Body = {
+  body: 'row',
+  outputs: [
+    { ...output, name: 'a', meaning: 'this side', of: (a) => a },
+    { ...output, name: 'b', meaning: 'that side', of: (_a, b) => b },
+    { ...output, name: 'd', meaning: 'the gap', decides: 'difference', of: (a, b) => a - b },
+  ],
+};
+const bars = (figure: Figure | undefined): Bars => {
+  if (figure?.f !== 'bars') throw new Error(`${figure?.f ?? 'nothing'} is drawn`);
+  return figure;
+};
+
+describe('results that decide', () => {
+  it('are drawn as a balance where two results differ by them', () => {
+    const [drawn, more] = ask(madeQuestion(inputs, balance), view).figures ?? [];
+    expect(more).toBeUndefined();
+    expect(bars(drawn)).toMatchObject({
+      title: 'Balance: the gap',
+      from: 'nearest',
+      rows: [
+        { label: 'this side', x: 10, u: 0.2 },
+        { label: 'that side', x: 9, u: 0.1 },
+      ],
+      gap: { of: 0, less: 1, x: 1 },
+    });
+    expect(bars(drawn).gap?.u).toBeCloseTo(Math.hypot(0.2, 0.1), 9);
+  });
+
+  it('are drawn against zero where nothing balances', () => {
+    const margin = formula((a, b) => a - b, { decides: 'margin' });
+    const [drawn] = ask(madeQuestion(inputs, margin), view).figures ?? [];
+    expect(bars(drawn)).toMatchObject({ from: 'zero', rows: [{ label: 'what comes out', x: 1 }] });
+  });
+
+  it('are not drawn where no spread could be seen', () => {
+    const far = formula((a) => 1000 + a / 1000, { decides: 'margin' });
+    expect(ask(madeQuestion(inputs, far), view).figures).toEqual([]);
+  });
+
+  it('and others are not drawn of themselves', () => {
+    expect(
+      ask(
+        madeQuestion(
+          inputs,
+          formula((a, b) => a - b),
+        ),
+        view,
+      ).figures,
+    ).toEqual([]);
+  });
+});
+
+describe('sums of groups', () => {
+  const van = studyOf(
+    node('a1', 'van', 'assembly'),
+    node('a2', 'van', 'assembly'),
+    node('p1', 'a1'),
+    node('p2', 'a2'),
+    node('p3', 'a2'),
+    read('p1', 'mass', mass(10, 0.1)),
+    read('p2', 'mass', mass(20, 0.2)),
+  );
+
+  it('are drawn the largest first, with what is missing said', async () => {
+    const [drawn, more] = (await askRegistered('mass-roll-up', van)).figures ?? [];
+    expect(more).toBeUndefined();
+    const { title, rows } = bars(drawn);
+    expect(title).toBe('mass of the parts, by assembly');
+    expect(rows).toEqual([
+      { label: 'A2 name of a2', x: 20, u: 'incomplete', knownU: 0.2, word: '1 missing' },
+      { label: 'A1 name of a1', x: 10, u: 0.1 },
+    ]);
+  });
+});
+
+describe("a question's own figures", () => {
+  const drawing = (x: number): Figure => ({
+    f: 'drawing',
+    title: 'A line',
+    alt: 'A line from the origin.',
+    kind: 'length',
+    unit: 'mm',
+    shapes: [
+      {
+        s: 'line',
+        points: [
+          [0, 0],
+          [x, 1],
+        ],
+        line: 'continuous',
+      },
+    ],
+  });
+  const drawnBy = (figures: NonNullable<ReturnType<typeof madeQuestion>['figures']>) =>
+    ask(
+      madeQuestion(
+        inputs,
+        formula((a, b) => a + b),
+        { figures },
+      ),
+      view,
+    );
+
+  it('are made of its inputs and results', () => {
+    const { figures, findings } = drawnBy((x, outs) => [
+      drawing((x.scalars.a ?? 0) + (outs.y?.x ?? 0)),
+    ]);
+    expect(figures).toEqual([drawing(29)]);
+    expect(findings).toEqual([]);
+  });
+
+  it('with a number that is none are left out, and found', () => {
+    const { figures, findings } = drawnBy(() => [drawing(Number.NaN), drawing(1)]);
+    expect(figures).toEqual([drawing(1)]);
+    expect(findings).toMatchObject([{ code: 'figure-left-out', place: { property: 'A line' } }]);
+  });
+
+  it('that throw are a defect', () => {
+    const broken = () =>
+      drawnBy(() => {
+        throw new TypeError('no such side');
+      });
+    expect(broken).toThrow('no such side');
+  });
+});
