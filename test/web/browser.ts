@@ -1,27 +1,4 @@
-import {
-  type Browser,
-  type BrowserContextOptions,
-  chromium,
-  type Locator,
-  type Page,
-} from 'playwright-core';
-
-/** Debian's Chromium without a window, and without the services that call out of the machine. */
-const OPTIONS = {
-  executablePath: '/usr/bin/chromium',
-  args: [
-    '--headless',
-    '--no-sandbox',
-    '--disable-gpu',
-    '--disable-quic',
-    '--no-first-run',
-    '--disable-background-networking',
-    '--disable-component-update',
-    '--disable-sync',
-  ],
-};
-
-export const launch = (): Promise<Browser> => chromium.launch(OPTIONS);
+import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-core';
 
 /** A page of its own, as a first visitor sees it; `errors` collects what breaks in it. */
 export async function openPage(

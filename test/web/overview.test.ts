@@ -1,13 +1,14 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { launch, openPage, seenText } from './browser.ts';
+import { openPage, seenText } from './browser.ts';
 import { CLEAN, DemoServer, FAULTY } from './demo-server.ts';
+import { openBrowser } from './open-browser.ts';
 
 let server: DemoServer;
 let browser: Browser;
 
 beforeAll(async () => {
-  [server, browser] = await Promise.all([DemoServer.start(), launch()]);
+  [server, browser] = await Promise.all([DemoServer.start(), openBrowser()]);
 });
 afterAll(async () => {
   await browser?.close();

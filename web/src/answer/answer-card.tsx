@@ -15,6 +15,7 @@ export function AnswerCard({ sheet }: { readonly sheet: AnswerSheet }) {
   const out = sheet.outs.find((o) => o.name === shown) ?? sheet.outs.find((o) => !o.step);
   return (
     <article className="answer" aria-label={`Answer: ${sheet.title}`}>
+      <h2>{sheet.title}</h2>
       <BasisLine sheet={sheet} />
       <OutsTable sheet={sheet} shown={out?.name} onShow={setShown} />
       <Cautions cautions={sheet.cautions} />

@@ -30,10 +30,11 @@ export function PartsTable({ rows }: { readonly rows: PartRow[] }) {
   const at = sorted.findIndex((row) => row.id === selected);
   // biome-ignore lint/correctness/useExhaustiveDependencies: rows of another height are laid out anew
   useEffect(() => virtual.measure(), [rowHeight]);
+  const isFilled = sorted.length > 0;
   // biome-ignore lint/correctness/useExhaustiveDependencies: only a new part in hand is scrolled to
   useEffect(() => {
     if (at >= 0) virtual.scrollToIndex(at);
-  }, [selected]);
+  }, [selected, isFilled]);
   const onKey = (event: KeyboardEvent) => {
     const next = stepOf(event.key, at, sorted.length);
     if (next === undefined || event.target !== scroll.current) return;
