@@ -1,7 +1,7 @@
 import { question, type ScalarInput } from '../method.ts';
 import { LAMINATES } from '../sections.ts';
 import { halpinTsai, isotropicShear, parallel, series } from './fibre-mixture.ts';
-import { stated } from './inputs.ts';
+import { chosen, stated } from './inputs.ts';
 import { output } from './outputs.ts';
 
 const WHERE = 'not in the record: from data sheets, or by burning off the resin';
@@ -44,13 +44,12 @@ const density = (name: string, symbol: string, meaning: string): ScalarInput =>
     },
     WHERE,
   );
-const shape = (name: string, symbol: string, meaning: string, assumed: string): ScalarInput => ({
-  ...stated(
+const shape = (name: string, symbol: string, meaning: string, usual: number): ScalarInput =>
+  chosen(
     { name, symbol, meaning, kind: 'ratio', unit: '1', range: [0.1, 50], bounds: { atLeast: 0 } },
+    { written: `exactly ${usual}`, x: usual },
     'a choice of the method, not a reading',
-  ),
-  assumed,
-});
+  );
 
 export default question({
   id: 'fibre-mixture',
@@ -82,8 +81,8 @@ export default question({
     poisson('num', 'νm', 'Poisson ratio of the resin; below 0.5 for an isotropic material'),
     density('rhof', 'ρf', 'density of the fibre'),
     density('rhom', 'ρm', 'density of the resin'),
-    shape('xiE', 'ξE', 'Halpin–Tsai factor across the fibre; 2 for round fibres', 'exactly 2'),
-    shape('xiG', 'ξG', 'Halpin–Tsai factor in shear; 1 for round fibres', 'exactly 1'),
+    shape('xiE', 'ξE', 'Halpin–Tsai factor across the fibre; 2 for round fibres', 2),
+    shape('xiG', 'ξG', 'Halpin–Tsai factor in shear; 1 for round fibres', 1),
   ],
   body: {
     body: 'row',

@@ -40,6 +40,19 @@ export const stated = (
   find: (at) => at.missing(input.meaning, where),
 });
 
+/** A choice with a usual value, exact: `usual` as people write it and in SI. */
+export const chosen = (
+  input: Omit<ScalarInput, 'in' | 'find' | 'where' | 'assumed'>,
+  usual: { readonly written: string; readonly x: number },
+  where: string,
+): ScalarInput => ({
+  in: 'scalar',
+  ...input,
+  where,
+  assumed: usual.written,
+  find: (at) => at.exact(usual.x, input.meaning),
+});
+
 /** Scalars of plain inputs by name; NaN for what is missing. */
 export const scalarsOf = <N extends string>(x: PlainInputs, ...names: N[]): Record<N, number> =>
   Object.fromEntries(names.map((n) => [n, x.scalars[n] ?? Number.NaN])) as Record<N, number>;

@@ -6,7 +6,7 @@ import {
   type Solved,
 } from '../method.ts';
 import { LAMINATES } from '../sections.ts';
-import { scalarsOf, stated } from './inputs.ts';
+import { chosen, scalarsOf } from './inputs.ts';
 import { plyStrains } from './lamina.ts';
 import {
   laminateStiffness,
@@ -39,20 +39,19 @@ const limit = ([name, symbol, meaning]: (typeof LIMITS)[number]): ScalarColumn =
     ...{ range: [0.05, 6], bounds: { above: 0 } },
   });
 
-const force = (name: string, symbol: string, meaning: string) => ({
-  ...stated(
+const LOAD = 'not in the record: state the load; none unless said otherwise';
+const force = (name: string, symbol: string, meaning: string) =>
+  chosen(
     { name, symbol, meaning, kind: 'lineLoad', unit: 'N/mm', range: [-1e4, 1e4] },
-    'not in the record: state the load',
-  ),
-  assumed: 'exactly 0 N/mm',
-});
-const moment = (name: string, symbol: string, meaning: string) => ({
-  ...stated(
+    { written: 'exactly 0 N/mm', x: 0 },
+    LOAD,
+  );
+const moment = (name: string, symbol: string, meaning: string) =>
+  chosen(
     { name, symbol, meaning, kind: 'force', unit: 'N', range: [-1e5, 1e5] },
-    'not in the record: state the load',
-  ),
-  assumed: 'exactly 0 N',
-});
+    { written: 'exactly 0 N', x: 0 },
+    LOAD,
+  );
 
 export default question({
   id: 'laminate-strain',

@@ -1,5 +1,5 @@
 import type { PlainInputs, ScalarInput, Solved, TermInput } from '../method.ts';
-import { size, stated } from './inputs.ts';
+import { chosen, size } from './inputs.ts';
 import { POISSON } from './material-inputs.ts';
 import { finding, refused } from './outputs.ts';
 import { type Edges, rigidMotions } from './ritz-plate.ts';
@@ -111,18 +111,17 @@ export const PLATE_ASSUMPTIONS: readonly string[] = [
   'In a study the plate is taken as solid, of the thickness read; for two skins on a core give D and mass of two-skin-stiffness in their place.',
 ];
 
-const place = (name: 'atX' | 'atY', along: 'x' | 'y', side: 'a' | 'b'): ScalarInput => ({
-  ...stated(
+const place = (name: 'atX' | 'atY', along: 'x' | 'y', side: 'a' | 'b'): ScalarInput =>
+  chosen(
     {
       ...{ name, symbol: `${along}/${side}`, kind: 'ratio', unit: '1' },
       meaning: `place along ${along}, as a share of ${side}`,
       range: [0, 1],
       bounds: { atLeast: 0, below: 1.0000001 },
     },
-    'a choice of the question, not a reading',
-  ),
-  assumed: 'exactly 0.5',
-});
+    { written: 'exactly 0.5', x: 0.5 },
+    'a choice of the question, not a reading: the middle unless said otherwise',
+  );
 
 /** Where the plate is looked at or loaded; its middle unless said otherwise. */
 export const PLACE: readonly ScalarInput[] = [place('atX', 'x', 'a'), place('atY', 'y', 'b')];

@@ -1,6 +1,6 @@
 import { type PlainInputs, question, type ScalarInput, type Solved } from '../method.ts';
 import { PLATES } from '../sections.ts';
-import { scalarsOf, stated } from './inputs.ts';
+import { chosen, scalarsOf, stated } from './inputs.ts';
 import { finding, output, refused } from './outputs.ts';
 import { bentPlate } from './plate-bending.ts';
 import {
@@ -16,18 +16,17 @@ import {
 import { IN_THICKNESSES } from './plate-outputs.ts';
 import { large, methodTable } from './plate-under-pressure.question.ts';
 
-const side = (name: 'u' | 'v', along: 'x' | 'y'): ScalarInput => ({
-  ...stated(
+const side = (name: 'u' | 'v', along: 'x' | 'y'): ScalarInput =>
+  chosen(
     {
       ...{ name, symbol: name, kind: 'length', unit: 'mm' },
       meaning: `length of the loaded patch along ${along}; 0 for a point`,
       range: [0, 4000],
       bounds: { atLeast: 0 },
     },
-    'not in the record: the foot or tool that presses',
-  ),
-  assumed: 'exactly 0 mm',
-});
+    { written: 'exactly 0 mm', x: 0 },
+    'not in the record: the foot or tool that presses; a point unless said otherwise',
+  );
 
 export default question({
   id: 'plate-under-force',

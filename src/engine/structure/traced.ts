@@ -1,34 +1,29 @@
 import type { PlainInputs, PlainRow, ScalarColumn, ScalarInput, TermColumn } from '../method.ts';
+import { chosen } from './inputs.ts';
 import type { Point } from './point.ts';
 
 /** Metres for one unit of the drawing, from the scale bar: drawings in mm need none. */
 export const SCALE_INPUTS: readonly ScalarInput[] = [
-  {
-    in: 'scalar',
-    name: 'barLength',
-    symbol: 'L',
-    kind: 'length',
-    unit: 'mm',
-    meaning: 'true length of the scale bar',
-    range: [0.1, 5000],
-    bounds: { above: 0 },
-    where: 'not in the record: the scale bar in the photograph',
-    assumed: 'exactly 1 mm',
-    find: (at) => at.missing('true length of the scale bar', 'no scale bar is in the record'),
-  },
-  {
-    in: 'scalar',
-    name: 'barDrawn',
-    symbol: 'l',
-    kind: 'ratio',
-    unit: '1',
-    meaning: 'length of the scale bar in units of the drawing',
-    range: [0.01, 20000],
-    bounds: { above: 0 },
-    where: 'not in the record: traced on the photograph',
-    assumed: 'exactly 1',
-    find: (at) => at.missing('length of the scale bar as drawn', 'no scale bar is in the record'),
-  },
+  chosen(
+    {
+      ...{ name: 'barLength', symbol: 'L', kind: 'length', unit: 'mm' },
+      meaning: 'true length of the scale bar',
+      range: [0.1, 5000],
+      bounds: { above: 0 },
+    },
+    { written: 'exactly 1 mm', x: 1e-3 },
+    'not in the record: the scale bar in the photograph; drawings in mm need none',
+  ),
+  chosen(
+    {
+      ...{ name: 'barDrawn', symbol: 'l', kind: 'ratio', unit: '1' },
+      meaning: 'length of the scale bar in units of the drawing',
+      range: [0.01, 20000],
+      bounds: { above: 0 },
+    },
+    { written: 'exactly 1', x: 1 },
+    'not in the record: traced on the photograph; drawings in mm need none',
+  ),
 ];
 
 /** A column of coordinates in units of the drawing. */
