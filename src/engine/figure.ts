@@ -13,10 +13,13 @@ interface Head {
   readonly alt: string;
 }
 
-/** A number on a figure, SI. Its standard uncertainty is 0 when exact. */
+/**
+ * A number on a figure, SI. Its standard uncertainty is 0 when exact, and not there where only
+ * the nominal value was worked out.
+ */
 export interface FigureNumber {
   readonly x: number;
-  readonly u: number | 'incomplete';
+  readonly u?: number | 'incomplete';
   /** What of an incomplete spread is known. */
   readonly knownU?: number;
 }
@@ -82,7 +85,6 @@ export type DrawingShape =
       readonly from: FigurePoint;
       readonly to: FigurePoint;
       readonly along: 'x' | 'y';
-      readonly u: number | 'incomplete';
     }
   | { readonly s: 'text'; readonly at: FigurePoint; readonly text: string }
   /** An arrow that starts at `at`, of length and direction `by` in the kind of `vectors`. */
@@ -104,13 +106,19 @@ export interface Bars extends Head {
   /** Numbers across all rows: what is demanded, a limit. */
   readonly lines?: readonly { readonly label: string; readonly x: number }[];
   /** The difference of two rows (by place), drawn as a dimension between their marks. */
-  readonly gap?: FigureNumber & { readonly of: number; readonly less: number };
+  readonly gap?: {
+    readonly of: number;
+    readonly less: number;
+    readonly number: FigureNumber;
+  };
 }
-export type BarRow = { readonly label: string; readonly word?: string } & (
-  | FigureNumber
-  /** Nothing is known: no bar, never one of zero. */
-  | { readonly u: 'incomplete' }
-);
+export interface BarRow {
+  readonly label: string;
+  /** Not there where nothing is known: no bar, never one of zero. */
+  readonly number?: FigureNumber;
+  /** What is to be said of it: what is missing, a decision word. */
+  readonly word?: string;
+}
 
 /** What must come before what: boxes in layers, arrows from the earlier to the later. */
 export interface Graph extends Head {
@@ -168,7 +176,7 @@ export interface LinePlot extends Head {
   /** Numbers of y all along the plot: what is demanded, a limit. */
   readonly demands?: readonly { readonly label: string; readonly y: number }[];
   /** Places on the x axis, drawn up through the plot: a break-even point, say. */
-  readonly marks?: readonly (FigureNumber & { readonly label: string })[];
+  readonly marks?: readonly { readonly label: string; readonly number: FigureNumber }[];
 }
 export interface PlotAxis {
   readonly label: string;

@@ -92,7 +92,7 @@ const balance = (gap: Out, sides: [Out, Out]): Bars => ({
   ...barsOf(gap, `Balance: ${gap.meaning}`, sides),
   alt: `${sides[0].meaning} and ${sides[1].meaning} on one scale, and the difference between them.`,
   from: 'nearest',
-  gap: { ...numberOf(gap), of: 0, less: 1 },
+  gap: { of: 0, less: 1, number: numberOf(gap) },
 });
 
 const againstZero = (out: Out): Bars => ({
@@ -104,7 +104,7 @@ const againstZero = (out: Out): Bars => ({
 const barsOf = ({ kind, unit }: Out, title: string, outs: readonly Out[]) => ({
   f: 'bars' as const,
   ...{ title, kind, unit },
-  rows: outs.map((o) => ({ label: o.meaning, ...numberOf(o) })),
+  rows: outs.map((o) => ({ label: o.meaning, number: numberOf(o) })),
 });
 
 const numberOf = ({ x, u, knownU }: Out) => ({ x, u, ...(u === 'incomplete' ? { knownU } : {}) });
@@ -144,9 +144,9 @@ function groupBars(
 function groupRow({ group, terms }: GroupRow, name: string): BarRow {
   const label = group === '' ? 'none' : group;
   const sum = terms[name];
-  if (!sum) return { label, u: 'incomplete', word: 'no value' };
+  if (!sum) return { label, word: 'no value' };
   const { x, u, missing, unknownSpread } = sum;
-  if (missing + unknownSpread === 0) return { label, x, u };
+  if (missing + unknownSpread === 0) return { label, number: { x, u } };
   const word = missing > 0 ? `${missing} missing` : `spread of ${unknownSpread} not known`;
-  return { label, x, u: 'incomplete', knownU: u, word };
+  return { label, number: { x, u: 'incomplete', knownU: u }, word };
 }

@@ -30,18 +30,21 @@ describe('results that decide', () => {
       title: 'Balance: the gap',
       from: 'nearest',
       rows: [
-        { label: 'this side', x: 10, u: 0.2 },
-        { label: 'that side', x: 9, u: 0.1 },
+        { label: 'this side', number: { x: 10, u: 0.2 } },
+        { label: 'that side', number: { x: 9, u: 0.1 } },
       ],
-      gap: { of: 0, less: 1, x: 1 },
+      gap: { of: 0, less: 1, number: { x: 1 } },
     });
-    expect(bars(drawn).gap?.u).toBeCloseTo(Math.hypot(0.2, 0.1), 9);
+    expect(bars(drawn).gap?.number.u).toBeCloseTo(Math.hypot(0.2, 0.1), 9);
   });
 
   it('are drawn against zero where nothing balances', () => {
     const margin = formula((a, b) => a - b, { decides: 'margin' });
     const [drawn] = ask(madeQuestion(inputs, margin), view).figures ?? [];
-    expect(bars(drawn)).toMatchObject({ from: 'zero', rows: [{ label: 'what comes out', x: 1 }] });
+    expect(bars(drawn)).toMatchObject({
+      from: 'zero',
+      rows: [{ label: 'what comes out', number: { x: 1 } }],
+    });
   });
 
   it('are not drawn where no spread could be seen', () => {
@@ -79,8 +82,12 @@ describe('sums of groups', () => {
     const { title, rows } = bars(drawn);
     expect(title).toBe('mass of the parts, by assembly');
     expect(rows).toEqual([
-      { label: 'A2 name of a2', x: 20, u: 'incomplete', knownU: 0.2, word: '1 missing' },
-      { label: 'A1 name of a1', x: 10, u: 0.1 },
+      {
+        label: 'A2 name of a2',
+        number: { x: 20, u: 'incomplete', knownU: 0.2 },
+        word: '1 missing',
+      },
+      { label: 'A1 name of a1', number: { x: 10, u: 0.1 } },
     ]);
   });
 });

@@ -3,9 +3,13 @@ import { kind, number } from '../../schema/index.ts';
 
 /** What an answer draws: the same shapes as in src/engine/figure.ts, which a test of types holds to. */
 const text = z.string();
-const uncertainty = z.union([number, z.literal('incomplete')]);
 const head = { title: text, alt: text };
-const figureNumber = { x: number, u: uncertainty, knownU: number.exactOptional() };
+const numberShape = {
+  x: number,
+  u: z.union([number, z.literal('incomplete')]).exactOptional(),
+  knownU: number.exactOptional(),
+};
+const figureNumber = z.strictObject(numberShape);
 
 const point = z.tuple([number, number]);
 const line = z.enum(['continuous', 'dashed', 'chain', 'double chain']);
@@ -37,7 +41,6 @@ const dimension = z.strictObject({
   from: point,
   to: point,
   along: z.enum(['x', 'y']),
-  u: uncertainty,
 });
 const words = z.strictObject({ s: s('text'), at: point, text });
 const vector = z.strictObject({
@@ -60,7 +63,6 @@ const drawing = z.strictObject({
   vectors: z.strictObject({ kind, unit: text }).exactOptional(),
 });
 
-const named = { label: text, word: text.exactOptional() };
 const bars = z.strictObject({
   f: z.literal('bars'),
   ...head,
@@ -68,13 +70,14 @@ const bars = z.strictObject({
   unit: text,
   from: z.enum(['zero', 'nearest']),
   rows: z.array(
-    z.union([
-      z.strictObject({ ...named, ...figureNumber }),
-      z.strictObject({ ...named, u: z.literal('incomplete') }),
-    ]),
+    z.strictObject({
+      label: text,
+      number: figureNumber.exactOptional(),
+      word: text.exactOptional(),
+    }),
   ),
   lines: z.array(z.strictObject({ label: text, x: number })).exactOptional(),
-  gap: z.strictObject({ ...figureNumber, of: number, less: number }).exactOptional(),
+  gap: z.strictObject({ of: number, less: number, number: figureNumber }).exactOptional(),
 });
 
 const strong = z.literal(true).exactOptional();
@@ -87,7 +90,7 @@ const graph = z.strictObject({
     z.strictObject({
       id: text,
       label: text,
-      number: z.strictObject(figureNumber).exactOptional(),
+      number: figureNumber.exactOptional(),
       strong,
     }),
   ),
@@ -126,11 +129,11 @@ const linePlot = z.strictObject({
     z.strictObject({
       label: text,
       line,
-      points: z.array(z.strictObject({ ...figureNumber, at: number })),
+      points: z.array(z.strictObject({ ...numberShape, at: number })),
     }),
   ),
   demands: z.array(z.strictObject({ label: text, y: number })).exactOptional(),
-  marks: z.array(z.strictObject({ ...figureNumber, label: text })).exactOptional(),
+  marks: z.array(z.strictObject({ label: text, number: figureNumber })).exactOptional(),
 });
 
 export const figure = z
