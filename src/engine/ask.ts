@@ -2,7 +2,10 @@ import { type Id, type Refusal, RefusalError, type StudyView } from '../study/in
 import { answer } from './answer.ts';
 import { bindStudy } from './bind/bind-study.ts';
 import { bindWritten } from './bind/bind-written.ts';
-import type { Answer, BoundInputs, Question, Run, WrittenInputs } from './method.ts';
+import { Kept, keptFor } from './bind/kept.ts';
+import type { AskWithin } from './bind/study-finder.ts';
+import type { BoundInputs } from './bound-inputs.ts';
+import type { Answer, Question, Run, WrittenInputs } from './method.ts';
 import type { Questions } from './registry.ts';
 
 export interface AskStudy {
@@ -17,44 +20,72 @@ export interface AskStudy {
 
 /** Asks a question of a study. @throws RefusalError when the subject is not there or of another kind. */
 export function askStudy(question: Question, questions: Questions, from: AskStudy): Answer {
-  return answer(question, boundFrom(question, questions, from, new Set()), from.run);
+  const subject = subjectOf(question, from);
+  const { view, rates, run, over = {} } = from;
+  const asking = { questions, view, rates, run, kept: keptFor(view, questions, rates) };
+  return Object.keys(over).length === 0
+    ? askKept(asking, question, subject, new Set())
+    : askOver(asking, question, subject, over);
 }
 
 /** Asks a question of values as people write them. @throws RefusalError for what can't be read. */
 export const askWritten = (question: Question, written: WrittenInputs, run?: Run): Answer =>
   answer(question, bindWritten(question, written), run);
 
-function boundFrom(
-  question: Question,
-  questions: Questions,
-  from: AskStudy,
-  asking: ReadonlySet<string>,
-): BoundInputs {
-  const subject = subjectOf(question, from);
-  const within = new Set([...asking, `${question.id} ${subject}`]);
-  const askWithin = (id: string, at: Id): Answer | string => {
-    const used = questions.get(id);
-    if (!used) return `the question ${id} is not among those this one uses`;
-    if (within.has(`${id} ${at}`)) return 'the question leads back to itself';
-    return answer(used, boundFrom(used, questions, { ...from, subject: at, over: {} }, within));
-  };
-  const bound = bindStudy(question, from.view, subject, from.rates, askWithin, from.over);
-  return from.over && Object.keys(from.over).length > 0
-    ? written(question, bound, from.over)
-    : bound;
+interface Asking {
+  readonly questions: Questions;
+  readonly view: StudyView;
+  readonly rates: string | undefined;
+  readonly run: Run | undefined;
+  readonly kept: Kept;
 }
+
+/** Questions that are being answered, each with its subject. */
+type Within = ReadonlySet<string>;
+const key = (question: Question, subject: Id): string => `${question.id} ${subject}`;
+
+/** The answer kept for this revision, else one worked out from what is bound. */
+function askKept(asking: Asking, question: Question, subject: Id, within: Within): Answer {
+  const { kept, run } = asking;
+  const held = kept.answer(question, subject);
+  if (held) return held;
+  const circles = kept.circles;
+  const askWithin = askerFrom(asking, new Set([...within, key(question, subject)]));
+  const made = answer(question, bindStudy({ ...asking, question, subject, askWithin }), run);
+  if (kept.circles === circles) kept.keepAnswer(question, subject, made);
+  return made;
+}
+
+/** What is written over inputs has variables of its own, so none of it is kept. */
+function askOver(asking: Asking, question: Question, subject: Id, over: WrittenInputs): Answer {
+  const askWithin = askerFrom(asking, new Set([key(question, subject)]));
+  const kept = new Kept(asking.view);
+  const bound = bindStudy({ ...asking, question, subject, kept, askWithin, over });
+  return answer(question, written(question, bound, over), asking.run);
+}
+
+/** Answers questions asked from within others; in words, why one can't be. */
+const askerFrom =
+  (asking: Asking, within: Within): AskWithin =>
+  (id, at) => {
+    const used = asking.questions.get(id);
+    if (!used) return `the question ${id} is not among those this one uses`;
+    if (!within.has(key(used, at))) return askKept(asking, used, at, within);
+    asking.kept.circles++;
+    return 'the question leads back to itself';
+  };
 
 /** Puts written inputs in the place of those found. */
 function written(question: Question, bound: BoundInputs, over: WrittenInputs): BoundInputs {
-  const given = bindWritten(question, over);
+  const given = bindWritten(question, over, bound.variables);
   const chosen = <A>(found: Readonly<Record<string, A>>, put: Readonly<Record<string, A>>) =>
     Object.fromEntries(Object.entries(found).map(([k, v]) => [k, k in over ? (put[k] ?? v) : v]));
   return {
     ...bound,
+    before: {},
     scalars: chosen(bound.scalars, given.scalars),
     terms: chosen(bound.terms, given.terms),
     tables: chosen(bound.tables, given.tables),
-    variables: new Map([...bound.variables, ...given.variables]),
     findings: [...bound.findings, ...given.findings],
   };
 }

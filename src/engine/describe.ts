@@ -12,7 +12,7 @@ import type {
 
 /** Member by member, where `I` is a union. */
 type Plain<I> = I extends { readonly find: unknown } ? Omit<I, 'find'> : never;
-type PlainTable = Omit<TableInput, 'rows' | 'columns'> & {
+type PlainTable = Omit<TableInput, 'rows' | 'only' | 'columns'> & {
   readonly columns: readonly Plain<ScalarColumn | TermColumn>[];
 };
 
@@ -55,7 +55,7 @@ export function describeQuestion(q: Question): PlainQuestion {
   };
 }
 
-function plainTable({ rows: _rows, columns, ...rest }: TableInput): PlainTable {
+function plainTable({ rows: _rows, only: _only, columns, ...rest }: TableInput): PlainTable {
   return { ...rest, columns: columns.map(plain) };
 }
 
@@ -63,8 +63,10 @@ function plain<I extends { readonly find: unknown }>({ find: _find, ...rest }: I
   return rest as unknown as Plain<I>;
 }
 
-/** An output without its formula, where one stands in it. */
-function plainOutput(output: OutputSpec & { readonly of?: unknown }): OutputSpec {
-  const { of: _of, ...rest } = output;
+/** An output without its formula and derivatives, where they stand in it. */
+function plainOutput(
+  output: OutputSpec & { readonly of?: unknown; readonly derivatives?: unknown },
+): OutputSpec {
+  const { of: _of, derivatives: _derivatives, ...rest } = output;
   return rest;
 }

@@ -5,7 +5,6 @@ import type {
   Finding,
   Id,
   InForce,
-  Missing,
   NodeKind,
   Place,
   PropertyId,
@@ -111,6 +110,8 @@ export interface TableInput {
   readonly where: string;
   /** The nodes that are its rows, in the order of their ids. */
   readonly rows: (at: Finder) => readonly Id[];
+  /** Which of them are rows after all, where that hangs on their readings: asked row by row. */
+  readonly only?: (at: Finder, row: Id) => boolean;
 }
 
 /** Columns are found row by row, so that one edit binds one row again. */
@@ -232,6 +233,13 @@ export type WrittenInputs = Readonly<
   Record<string, string | readonly Readonly<Record<string, string>>[]>
 >;
 
+/** A formula of positional SI numbers, and where a question supplies them its partial derivatives. */
+export type Formula = (...x: number[]) => number;
+interface Differentiable {
+  /** By each argument of the formula, in their order; differences are taken where there are none. */
+  readonly derivatives?: readonly Formula[];
+}
+
 /** A result, with its own formula over the positional SI inputs. */
 export interface OutputSpec {
   readonly name: string;
@@ -253,7 +261,7 @@ export interface OutputSpec {
 /** One scalar formula for each output. Arguments: the scalar inputs in the order declared. */
 export interface RowBody {
   readonly body: 'row';
-  readonly outputs: readonly (OutputSpec & { readonly of: (...x: number[]) => number })[];
+  readonly outputs: readonly (OutputSpec & Differentiable & { readonly of: Formula })[];
 }
 
 /**
@@ -263,18 +271,16 @@ export interface RowBody {
 export interface TallyBody {
   readonly body: 'tally';
   readonly table: string;
-  readonly terms: readonly {
+  readonly terms: readonly (Differentiable & {
     readonly name: string;
     readonly symbol: string;
     readonly kind: Kind;
     readonly shown: string;
     /** Columns it takes, in order; a row that lacks one is left out of this sum and named. */
     readonly needs: readonly string[];
-    readonly each: (...needed: number[]) => number;
-  }[];
-  readonly outputs: readonly (OutputSpec & {
-    readonly of: (...sumsThenScalars: number[]) => number;
+    readonly each: Formula;
   })[];
+  readonly outputs: readonly (OutputSpec & Differentiable & { readonly of: Formula })[];
   /** Term column by whose words the sums are also given group by group. */
   readonly groupBy?: string;
   /** Rows for a plain table beside the numbers. */
@@ -347,18 +353,6 @@ export interface CheckRef {
     | 'common practice';
   /** Test file that does it, from the project's root. */
   readonly test: string;
-}
-
-/** Inputs found for one question and one subject. */
-export interface BoundInputs {
-  readonly scalars: Readonly<Record<string, Found>>;
-  readonly terms: Readonly<Record<string, FoundTerm>>;
-  readonly tables: Readonly<Record<string, readonly FoundRow[]>>;
-  readonly variables: ReadonlyMap<VariableId, Variable>;
-  /** Every place looked at, there or missing. */
-  readonly read: readonly (InForce | Missing)[];
-  readonly findings: readonly Finding[];
-  readonly basis: Basis;
 }
 
 /** What an answer rests on. */

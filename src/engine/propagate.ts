@@ -1,16 +1,22 @@
 import {
+  centralDifference,
   covariance,
   FormBuilder,
   formUncertainty,
   type LinearForm,
-  partials,
-  type VariableId,
+  type Partials,
+  partialInto,
 } from '../quantity/index.ts';
-import type { Variable } from './method.ts';
+import type { Aligned } from './forms/aligned.ts';
+import type { IndexedForm } from './forms/indexed-form.ts';
+import type { Formula } from './method.ts';
+
+/** A formula's partial derivative by each argument, in their order, where a question supplies them. */
+export type Derivatives = readonly Formula[] | undefined;
 
 /** A number with its linear form and what first order leaves out. */
 export interface Propagated {
-  readonly form: LinearForm;
+  readonly form: IndexedForm;
   /** Mean less the value at nominal inputs by second-order terms, without the lean of skewed inputs. */
   readonly curvature: number;
   /** What second-order terms add to the variance where the inputs are nearly normal. */
@@ -19,61 +25,80 @@ export interface Propagated {
   readonly depends: readonly boolean[];
 }
 
-type Formula = (...x: number[]) => number;
-
-/** First order with its second-order mean term: what a sum over many rows needs of each. */
-export type Linearised = Pick<Propagated, 'form' | 'curvature'>;
-
 /**
  * First-order propagation through a formula of a few arguments, which may share variables
  * (JCGM 100:2008, 5.2), with the second-order terms of 5.1.2, note.
  */
-export function throughFormula(f: Formula, args: readonly LinearForm[]): Propagated {
-  const xs = args.map((a) => a.x);
-  const us = args.map(formUncertainty);
-  const { second } = partials(f, xs, us);
+export function throughFormula(f: Formula, args: Aligned, exact?: Derivatives): Propagated {
+  const xs = Array.from(args.xs);
+  const x = f(...xs);
+  const { first, second } = slopes(f, xs, args.us, x, exact);
+  const moving = xs.map((_, i) => i).filter((i) => (args.us[i] ?? 0) > 0);
+  const cov = (i: number, j: number) => args.covariance(i, j);
+  const bends = new Map<string, number>();
+  const bend = (i: number, j: number): number => {
+    if (i === j) return second[i] ?? 0;
+    const key = i < j ? `${i} ${j}` : `${j} ${i}`;
+    const known = bends.get(key) ?? mixedDifference(f, xs, args.us, i, j);
+    bends.set(key, known);
+    return known;
+  };
   return {
-    ...linearised(f, args),
-    addedVariance: addedVariance(f, xs, us, second, args),
+    form: args.combined(x, first),
+    curvature: meanTerm(moving, bend, cov),
+    addedVariance: addedVariance(moving, bend, cov),
     depends: xs.map((_, i) => dependsOn(f, xs, i)),
   };
 }
 
-/** As throughFormula, without what second-order terms add to the variance. */
-export function linearised(f: Formula, args: readonly LinearForm[]): Linearised {
-  const xs = args.map((a) => a.x);
-  const us = args.map(formUncertainty);
-  const { first, second } = partials(f, xs, us);
-  const out = new FormBuilder();
-  out.x = f(...xs);
-  let curvature = crossTerms(f, xs, us, args);
-  for (const [i, a] of args.entries()) {
-    const [slope, u] = [first[i] ?? 0, us[i] ?? 0];
-    if (u === 0) continue;
-    if (slope !== 0) for (const [id, c] of a.by) out.contribute(id, slope * c);
-    curvature += 0.5 * (second[i] ?? 0) * u * u;
-  }
-  return { form: out.done(), curvature };
-}
-
-/** Numbers that are not there come as NaN, which spreads through whatever takes notice of them. */
-function dependsOn(f: Formula, xs: readonly number[], i: number): boolean {
-  const others = xs.map((x) => (Number.isNaN(x) ? 1 : x));
-  return Number.isNaN(f(...others.map((x, k) => (k === i ? Number.NaN : x))));
-}
-
-/** Σ over i < j of f″ᵢⱼ cov(i, j): only where two arguments share variables. */
-function crossTerms(
+/** Slopes and second derivatives where an argument has a spread; 0 elsewhere. */
+export function slopes(
   f: Formula,
-  xs: readonly number[],
-  us: readonly number[],
-  args: readonly LinearForm[],
-): number {
+  xs: number[],
+  us: ArrayLike<number>,
+  y: number,
+  exact: Derivatives,
+): Partials {
+  const into = { first: new Float64Array(xs.length), second: new Float64Array(xs.length) };
+  slopesInto(into, f, xs, us, y, exact);
+  return into;
+}
+
+/** As slopes, into lists at hand; `xs` is moved meanwhile and put back. */
+export function slopesInto(
+  into: Partials,
+  f: Formula,
+  xs: number[],
+  us: ArrayLike<number>,
+  y: number,
+  exact: Derivatives,
+): void {
+  for (let i = 0; i < xs.length; i++) {
+    const u = us[i] ?? 0;
+    const derivative = exact?.[i];
+    if (!(u > 0)) {
+      into.first[i] = 0;
+      into.second[i] = 0;
+    } else if (derivative) exactInto(into, derivative, xs, i, u);
+    else partialInto(into, f, xs, i, u, y);
+  }
+}
+
+function exactInto(into: Partials, d: Formula, xs: readonly number[], i: number, u: number): void {
+  const along = (x: number) => d(...xs.map((other, k) => (k === i ? x : other)));
+  into.first[i] = d(...xs);
+  into.second[i] = centralDifference(along, xs[i] ?? 0, u);
+}
+
+type ByTwo = (i: number, j: number) => number;
+
+/** ½ Σᵢⱼ f″ᵢⱼ cov(i, j): the second-order term of the mean. */
+function meanTerm(moving: readonly number[], bend: ByTwo, cov: ByTwo): number {
   let sum = 0;
-  for (let i = 0; i < args.length; i++)
-    for (let j = i + 1; j < args.length; j++) {
-      const shared = covariance(args[i] as LinearForm, args[j] as LinearForm);
-      if (shared !== 0) sum += mixedDifference(f, xs, us, i, j) * shared;
+  for (const i of moving)
+    for (const j of moving) {
+      const shared = i <= j ? cov(i, j) : 0;
+      if (shared !== 0) sum += (i === j ? 0.5 : 1) * bend(i, j) * shared;
     }
   return sum;
 }
@@ -82,22 +107,10 @@ function crossTerms(
  * ½ tr(HΣHΣ), H being the second derivatives and Σ the covariance of the arguments: for
  * independent ones ½ ΣΣ f″ᵢⱼ² u²(xᵢ) u²(xⱼ), the first of the terms in JCGM 100:2008, 5.1.2, note.
  */
-function addedVariance(
-  f: Formula,
-  xs: readonly number[],
-  us: readonly number[],
-  second: ArrayLike<number>,
-  args: readonly LinearForm[],
-): number {
-  const moving = [...args.keys()].filter((i) => (us[i] ?? 0) > 0);
-  const bend = (i: number, j: number) =>
-    i === j ? (second[i] ?? 0) : mixedDifference(f, xs, us, i, j);
+function addedVariance(moving: readonly number[], bend: ByTwo, cov: ByTwo): number {
   const hessian = moving.map((i) => moving.map((j) => bend(i, j)));
-  const cov = moving.map((i) =>
-    moving.map((j) => covariance(args[i] as LinearForm, args[j] as LinearForm)),
-  );
   const product = hessian.map((row) =>
-    moving.map((_, j) => row.reduce((sum, h, k) => sum + h * (cov[k]?.[j] ?? 0), 0)),
+    moving.map((j) => row.reduce((sum, h, k) => sum + h * cov(moving[k] ?? 0, j), 0)),
   );
   return product.reduce(
     (sum, row, i) => row.reduce((s, a, j) => s + 0.5 * a * (product[j]?.[i] ?? 0), sum),
@@ -105,11 +118,17 @@ function addedVariance(
   );
 }
 
+/** Numbers that are not there come as NaN, which spreads through whatever takes notice of them. */
+function dependsOn(f: Formula, xs: readonly number[], i: number): boolean {
+  const others = xs.map((x) => (Number.isNaN(x) ? 1 : x));
+  return Number.isNaN(f(...others.map((x, k) => (k === i ? Number.NaN : x))));
+}
+
 /** ∂²f/∂xᵢ∂xⱼ by four corners a tenth of a standard uncertainty away. */
-function mixedDifference(
+export function mixedDifference(
   f: Formula,
   xs: readonly number[],
-  us: readonly number[],
+  us: ArrayLike<number>,
   i: number,
   j: number,
 ): number {
@@ -120,67 +139,21 @@ function mixedDifference(
   return corner / (4 * hi * hj);
 }
 
-/** One number that a structured body reads, and how to put a shifted one in its place. */
-export interface Shiftable {
-  readonly form: LinearForm;
-}
-
-/**
- * First-order propagation through a structured body: every variable in turn shifts all the
- * numbers that share it, and the outputs are differenced (JCGM 100:2008, 5.1.3 note 2), with
- * steps of 1/8 and 1/16 of a standard uncertainty and Richardson's extrapolation. Second-order
- * terms are those of each variable alone.
- * `evaluate` takes the shift of each cell and returns the outputs in a fixed order.
- */
-export function throughSolve(
-  evaluate: (shift: Float64Array) => readonly number[],
-  cells: readonly Shiftable[],
-): Propagated[] {
-  const zero = new Float64Array(cells.length);
-  const nominal = evaluate(zero);
-  const outs = nominal.map((x) => {
-    const form = new FormBuilder();
-    form.x = x;
-    return { form, curvature: 0, addedVariance: 0 };
-  });
-  for (const [id, shifts] of byVariable(cells)) {
-    const at = (t: number) => evaluate(shifted(zero, shifts, t));
-    const [p8, m8, p16, m16] = [at(1 / 8), at(-1 / 8), at(1 / 16), at(-1 / 16)];
-    for (const [k, out] of outs.entries()) {
-      const coarse = ((p8[k] ?? 0) - (m8[k] ?? 0)) * 4;
-      const fine = ((p16[k] ?? 0) - (m16[k] ?? 0)) * 8;
-      const slope = (4 * fine - coarse) / 3;
-      if (slope !== 0) out.form.contribute(id, slope);
-      const bend = 64 * ((p8[k] ?? 0) - 2 * (nominal[k] ?? 0) + (m8[k] ?? 0));
-      out.curvature += bend / 2;
-      out.addedVariance += (bend * bend) / 2;
-    }
-  }
-  return outs.map((o) => ({ ...o, form: o.form.done(), depends: [] }));
-}
-
-type Shift = readonly [cell: number, c: number];
-
-function byVariable(cells: readonly Shiftable[]): Map<VariableId, Shift[]> {
-  const found = new Map<VariableId, Shift[]>();
-  for (const [i, cell] of cells.entries())
-    for (const [id, c] of cell.form.by) {
-      const list = found.get(id);
-      if (list) list.push([i, c]);
-      else found.set(id, [[i, c]]);
-    }
-  return found;
-}
-
-function shifted(zero: Float64Array, shifts: readonly Shift[], t: number): Float64Array {
-  const out = zero.slice();
-  for (const [i, c] of shifts) out[i] = t * c;
-  return out;
-}
-
-/** Mean less nominal that skewed inputs bring: Σ cᵢ (mean − mode)/u. */
-export function leanOf(form: LinearForm, variables: ReadonlyMap<VariableId, Variable>): number {
-  let sum = 0;
-  for (const [id, c] of form.by) sum += c * (variables.get(id)?.shift ?? 0);
-  return sum;
+/** First order with its second-order mean term, of numbers with forms of any kind. */
+export function linearised(
+  f: Formula,
+  args: readonly LinearForm[],
+): { readonly form: LinearForm; readonly curvature: number } {
+  const xs = args.map((a) => a.x);
+  const us = args.map(formUncertainty);
+  const out = new FormBuilder();
+  out.x = f(...xs);
+  const { first, second } = slopes(f, xs, us, out.x, undefined);
+  for (const [i, a] of args.entries())
+    if (first[i]) for (const [id, c] of a.by) out.contribute(id, (first[i] ?? 0) * c);
+  const moving = [...args.keys()].filter((i) => (us[i] ?? 0) > 0);
+  const bend = (i: number, j: number) =>
+    i === j ? (second[i] ?? 0) : mixedDifference(f, xs, us, i, j);
+  const cov = (i: number, j: number) => covariance(args[i] as LinearForm, args[j] as LinearForm);
+  return { form: out.done(), curvature: meanTerm(moving, bend, cov) };
 }

@@ -1,7 +1,9 @@
-import { formUncertainty, kindDef } from '../quantity/index.ts';
+import { kindDef } from '../quantity/index.ts';
 import { placeText } from '../study/index.ts';
-import type { BoundInputs, Found, Out, Question, ScalarInput, StepRow } from './method.ts';
-import type { BodyResult } from './run-body.ts';
+import type { BodyResult } from './body-out.ts';
+import type { BoundInputs } from './bound-inputs.ts';
+import { uncertaintyOf } from './forms/indexed-form.ts';
+import type { Found, Out, Question, ScalarInput, StepRow } from './method.ts';
 
 /** The working of an answer: inputs, sums, intermediate results and outputs, in the order of use. */
 export function workingOf(
@@ -29,7 +31,7 @@ function scalarStep(input: ScalarInput, found: Found | undefined): StepRow[] {
       kind: input.kind,
       unit: input.unit,
       x: found.form.x,
-      u: found.unknownSpread ? 'incomplete' : formUncertainty(found.form),
+      u: found.unknownSpread ? 'incomplete' : uncertaintyOf(found.form),
       how: found.how,
       place: found.place,
     },
@@ -40,13 +42,10 @@ function sumSteps(question: Question, result: BodyResult): StepRow[] {
   const { body } = question;
   if (body.body !== 'tally') return [];
   return body.terms.flatMap((term, i) => {
-    const sum = result.sums?.[i]?.result;
+    const sum = result.sums?.[i];
     // A sum over no rows is no number, and no line of the working.
-    if (!sum || !Number.isFinite(sum.form.x)) return [];
-    const u =
-      sum.missing.length + sum.unknownSpread.length > 0
-        ? ('incomplete' as const)
-        : formUncertainty(sum.form);
+    if (!sum || !Number.isFinite(sum.x)) return [];
+    const u = sum.missing.length + sum.unknownSpread.length > 0 ? ('incomplete' as const) : sum.u;
     return [
       {
         symbol: term.symbol,
@@ -54,7 +53,7 @@ function sumSteps(question: Question, result: BodyResult): StepRow[] {
         shown: term.shown,
         kind: term.kind,
         unit: kindDef(term.kind).show[0],
-        x: sum.form.x,
+        x: sum.x,
         u,
       },
     ];

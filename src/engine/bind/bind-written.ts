@@ -1,10 +1,12 @@
-import { FormBuilder, parseQuantity } from '../../quantity/index.ts';
+import { parseQuantity } from '../../quantity/index.ts';
 import { type Finding, type Place, type Refusal, RefusalError } from '../../study/index.ts';
+import type { BoundInputs } from '../bound-inputs.ts';
+import { BoundRow } from '../bound-row.ts';
+import { FormMaker } from '../forms/form-maker.ts';
+import { Variables } from '../forms/variables.ts';
 import type {
-  BoundInputs,
   Cell,
   Found,
-  FoundRow,
   FoundTerm,
   Question,
   ScalarColumn,
@@ -15,15 +17,15 @@ import type {
   WrittenInputs,
 } from '../method.ts';
 import { implausible, outOfBounds } from './bounds.ts';
-import { Variables } from './variables.ts';
 
 type WrittenRow = Readonly<Record<string, string>>;
 
 /** Reads what people wrote as inputs of one question. */
 class WrittenReader {
-  readonly variables = new Variables();
   readonly findings: Finding[] = [];
   readonly refusals: Refusal[] = [];
+
+  constructor(readonly variables: Variables) {}
 
   number(
     spec: ScalarInput | ScalarColumn,
@@ -40,11 +42,11 @@ class WrittenReader {
     const { x, spread } = parsed.value;
     const why = outOfBounds(spec, x);
     if (why) return this.#refuse(spec, text, place, why, `Give another value for ${spec.name}.`);
-    const form = new FormBuilder();
+    const form = new FormMaker(this.variables);
     form.x = x;
-    const u = this.variables.put({ id, label: spec.meaning, what: 'given', spread, place }, x);
-    if (u) form.contribute(id, u);
-    const unknown = u === undefined ? { unknownSpread: true as const } : {};
+    const own = { id, label: spec.meaning, what: 'given', spread, place } as const;
+    const known = this.variables.contribute(form, own, x, 1);
+    const unknown = known ? {} : { unknownSpread: true as const };
     const cell: Cell = { form: form.done(), how, place, label: spec.meaning, ...unknown };
     const finding = implausible(spec, cell);
     if (finding) this.findings.push(finding);
@@ -72,12 +74,16 @@ class WrittenReader {
  * assumed value, marked so, or is missing.
  * @throws RefusalError naming every input that can't be read, is unknown or is out of bounds.
  */
-export function bindWritten(question: Question, written: WrittenInputs): BoundInputs {
-  const reader = new WrittenReader();
+export function bindWritten(
+  question: Question,
+  written: WrittenInputs,
+  variables = new Variables(),
+): BoundInputs {
+  const reader = new WrittenReader(variables);
   refuseUnknown(question, written, reader);
   const scalars: Record<string, Found> = {};
   const terms: Record<string, FoundTerm> = {};
-  const tables: Record<string, readonly FoundRow[]> = {};
+  const tables: Record<string, readonly BoundRow[]> = {};
   for (const input of question.inputs) {
     const given = written[input.name];
     if (input.in === 'table') tables[input.name] = rowsOf(input, given, reader);
@@ -91,8 +97,10 @@ export function bindWritten(question: Question, written: WrittenInputs): BoundIn
     scalars,
     terms,
     tables,
-    variables: reader.variables.all,
-    read: [],
+    variables,
+    models: new Map(),
+    before: {},
+    read: () => [],
     findings: reader.findings,
     basis: { conditions: ['as given'] },
   };
@@ -153,7 +161,7 @@ function rowsOf(
   input: TableInput,
   given: WrittenInputs[string] | undefined,
   reader: WrittenReader,
-): FoundRow[] {
+): BoundRow[] {
   if (given === undefined) return [];
   if (typeof given === 'string') {
     reader.refuse(
@@ -167,7 +175,7 @@ function rowsOf(
   return given.map((row, i) => rowOf(input, row, i, reader));
 }
 
-function rowOf(input: TableInput, row: WrittenRow, i: number, reader: WrittenReader): FoundRow {
+function rowOf(input: TableInput, row: WrittenRow, i: number, reader: WrittenReader): BoundRow {
   const cells: Record<string, Found> = {};
   const terms: Record<string, FoundTerm> = {};
   const names = input.columns.map((c) => c.name);
@@ -194,5 +202,6 @@ function rowOf(input: TableInput, row: WrittenRow, i: number, reader: WrittenRea
         'supplied',
       );
   }
-  return { subject: `${input.name} ${i + 1}`, label: `${input.name} ${i + 1}`, cells, terms };
+  const label = `${input.name} ${i + 1}`;
+  return new BoundRow(label, label, cells, terms);
 }

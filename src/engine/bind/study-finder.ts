@@ -1,4 +1,3 @@
-import { exactForm, FormBuilder } from '../../quantity/index.ts';
 import {
   canonicalText,
   type Finding,
@@ -9,8 +8,11 @@ import {
   type PropertyId,
   propertyWords,
   type RateBook,
-  type StudyView,
 } from '../../study/index.ts';
+import { formOfOut, modelsOf } from '../answer-forms.ts';
+import { FormMaker } from '../forms/form-maker.ts';
+import { IndexedForm } from '../forms/indexed-form.ts';
+import type { Variables } from '../forms/variables.ts';
 import type {
   Answer,
   Cell,
@@ -20,34 +22,71 @@ import type {
   MissingCell,
   Out,
   TabledValue,
+  Variable,
   WrittenInputs,
 } from '../method.ts';
-import { cellOf, rateCell, tabledCell, type Variables } from './variables.ts';
+import { cellOf, rateCell, tabledCell } from './cells.ts';
+import type { WatchedView } from './watched-view.ts';
 
 /** Answers a question asked from within another one; missing when there is no such output. */
 export type AskWithin = (question: string, subject: Id) => Answer | string;
 
+/** What a finder works with. */
+export interface FinderSetting {
+  readonly view: WatchedView;
+  readonly subject: Id;
+  readonly ratesVersion: string | undefined;
+  readonly variables: Variables;
+  readonly askWithin: AskWithin;
+  /** Rates looked up before, by group and words. */
+  readonly rates: Map<string, ReturnType<Finder['rate']>>;
+  readonly over: WrittenInputs;
+}
+
+/** How far a finder had come, to tell what was found since. */
+interface Mark {
+  readonly read: number;
+  readonly noted: number;
+}
+
 /** Finder over a study's view: remembers every cell that was looked at. */
 export class StudyFinder implements Finder {
+  readonly view: WatchedView;
+  readonly subject: Id;
+  readonly ratesVersion: string | undefined;
+  readonly book: RateBook | undefined;
   readonly read: (InForce | Missing)[] = [];
   /** What was noted, and what the outputs lack that were asked of other questions. */
   readonly found: Finding[] = [];
-  readonly #book: RateBook | undefined;
+  /** Errors of methods that come with the answers asked for, by number. */
+  readonly models = new Map<number, Variable>();
   ratesUsed = false;
+  #labelled: { readonly subject: Id; readonly label: string } | undefined;
 
-  constructor(
-    readonly view: StudyView,
-    readonly subject: Id,
-    readonly ratesVersion: string | undefined,
-    private readonly variables: Variables,
-    private readonly askWithin: AskWithin,
-    private readonly over: WrittenInputs = {},
-  ) {
-    this.#book = view.rates(ratesVersion);
+  constructor(private readonly setting: FinderSetting) {
+    this.view = setting.view;
+    this.subject = setting.subject;
+    this.ratesVersion = setting.ratesVersion;
+    this.book = setting.view.rates(setting.ratesVersion);
   }
 
-  get book(): RateBook | undefined {
-    return this.#book;
+  /** Where it is now; rates used from here on are told apart. */
+  mark(): Mark {
+    this.ratesUsed = false;
+    return { read: this.read.length, noted: this.found.length };
+  }
+
+  /** Takes out what was read and noted since. */
+  since(mark: Mark): {
+    readonly read: readonly (InForce | Missing)[];
+    readonly noted: readonly Finding[];
+    readonly ratesUsed: boolean;
+  } {
+    return {
+      read: this.read.splice(mark.read),
+      noted: this.found.splice(mark.noted),
+      ratesUsed: this.ratesUsed,
+    };
   }
 
   number(subject: Id, property: PropertyId, component: 0 | 1 | 2 = 0): Found {
@@ -63,7 +102,7 @@ export class StudyFinder implements Finder {
         why: `${propertyWords(property)}: ${this.#whyOf(got)}`,
       };
     }
-    return cellOf(got, component, this.view, label, this.variables);
+    return cellOf(got, component, this.view, label, this.setting.variables);
   }
 
   /** A reading in another condition is no reading in this one, but worth a word. */
@@ -76,11 +115,12 @@ export class StudyFinder implements Finder {
   }
 
   sum(label: string, parts: readonly Found[]): Found {
-    const form = new FormBuilder();
+    const { variables } = this.setting;
+    const form = new FormMaker(variables);
     let unknown = false;
     for (const part of parts) {
       if ('missing' in part) return { ...part, label };
-      form.add(part.form);
+      form.add(variables.form(part.form));
       unknown ||= part.unknownSpread === true;
     }
     const place = { subject: label };
@@ -109,9 +149,16 @@ export class StudyFinder implements Finder {
 
   rate(group: string, words: string): ReturnType<Finder['rate']> {
     this.ratesUsed = true;
-    if (!this.#book) return this.missing(group, 'no rate book of this version in the study');
+    const key = `${group}\n${words}`;
+    const found = this.setting.rates.get(key) ?? this.#rate(group, words);
+    this.setting.rates.set(key, found);
+    return found;
+  }
+
+  #rate(group: string, words: string): ReturnType<Finder['rate']> {
+    if (!this.book) return this.missing(group, 'no rate book of this version in the study');
     const low = words.toLowerCase();
-    const best = this.#book.cells
+    const best = this.book.cells
       .filter((c) => inGroup(c.id, group))
       .flatMap((cell) =>
         cell.match
@@ -121,29 +168,31 @@ export class StudyFinder implements Finder {
       .reduce((a, b) => (b.length > a.length ? b : a), { cell: undefined, length: 0 } as Match);
     if (!best.cell)
       return this.missing(`${group} ${words}`, `the rate book has no ${group} for "${words}"`);
-    return rateCell(best.cell, this.#book.version, this.variables);
+    return rateCell(best.cell, this.book.version, this.setting.variables);
   }
 
   ask(question: string, subject: Id, output: string): Found {
-    const answer = this.askWithin(question, subject);
+    this.view.unfollowed();
+    const answer = this.setting.askWithin(question, subject);
     const label = `${question}, ${this.labelOf(subject)}`;
     if (typeof answer === 'string') return this.missing(label, answer);
     const out = answer.outs[output];
     if (!out) return this.missing(label, `no ${output} could be worked out`);
-    for (const v of Object.values(answer.variables)) this.variables.all.set(v.id, v);
     this.found.push(...gapsBehind(out, answer.findings));
-    const form = { x: out.x, by: new Map(out.linear) };
+    const form = this.setting.variables.form(formOfOut(out));
+    for (const v of modelsOf(answer)) this.models.set(this.setting.variables.put(v), v);
     const place = { subject: label };
     const whole = out.u !== 'incomplete';
     return { form, how: 'calculated', place, label, ...(whole ? {} : { unknownSpread: true }) };
   }
 
   tabled(value: TabledValue): Cell {
-    return tabledCell(value, this.variables);
+    return tabledCell(value, this.setting.variables);
   }
 
   exact(x: number, label: string): Cell {
-    return { form: exactForm(x), how: 'exact', place: { subject: label }, label };
+    const form = new IndexedForm(x, [], [], this.setting.variables);
+    return { form, how: 'exact', place: { subject: label }, label };
   }
 
   missing(label: string, why: string): MissingCell {
@@ -155,7 +204,7 @@ export class StudyFinder implements Finder {
   }
 
   given(input: string): string {
-    const text = this.over[input];
+    const text = this.setting.over[input];
     return typeof text === 'string' ? text.trim() : '';
   }
 
@@ -163,7 +212,14 @@ export class StudyFinder implements Finder {
     this.found.push(finding);
   }
 
+  /** Number and name of a node; a row asks for it again and again. */
   labelOf(subject: Id): string {
+    if (this.#labelled?.subject !== subject)
+      this.#labelled = { subject, label: this.#label(subject) };
+    return this.#labelled.label;
+  }
+
+  #label(subject: Id): string {
     const node = this.view.node(subject);
     if (!node) return subject;
     return node.name === node.label ? node.label : `${node.label} ${node.name}`;

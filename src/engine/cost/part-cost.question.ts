@@ -7,6 +7,8 @@ import { COST } from '../sections.ts';
 const rateOf = (at: Finder, row: Id, group: string, property: 'material' | 'process') =>
   at.rate(group, at.text(row, property).text);
 
+const partsOf = (at: Finder): readonly Id[] => at.view.nodes('part', at.subject).map((n) => n.id);
+
 /** Parts that the rate book can price: both their material and their process are in it. */
 const isCosted = (at: Finder, row: Id): boolean =>
   !('missing' in rateOf(at, row, 'material', 'material')) &&
@@ -73,11 +75,8 @@ export default question({
       name: 'parts',
       meaning: 'parts whose material and process the rate book prices',
       where: 'parts below the subject that the rate book can price',
-      rows: (at) =>
-        at.view
-          .nodes('part', at.subject)
-          .map((n) => n.id)
-          .filter((id) => isCosted(at, id)),
+      rows: partsOf,
+      only: isCosted,
       columns: [
         partMass,
         rateColumn('price', 'p', 'price of the material', 'material', 'material'),
@@ -107,11 +106,8 @@ export default question({
       name: 'notCosted',
       meaning: 'parts without a price for their material or process',
       where: 'the other parts below the subject',
-      rows: (at) =>
-        at.view
-          .nodes('part', at.subject)
-          .map((n) => n.id)
-          .filter((id) => !isCosted(at, id)),
+      rows: partsOf,
+      only: (at, row) => !isCosted(at, row),
       columns: [
         {
           in: 'term',

@@ -1,32 +1,7 @@
-import {
-  checkSpread,
-  degreesOfFreedom,
-  FormBuilder,
-  meanShift,
-  type Spread,
-  standardUncertainty,
-} from '../../quantity/index.ts';
 import type { Cause, InForce, Place, RateCell, Reading, StudyView } from '../../study/index.ts';
+import { FormMaker } from '../forms/form-maker.ts';
+import type { Draft, Variables } from '../forms/variables.ts';
 import type { Cell, TabledValue, Variable } from '../method.ts';
-
-/** The independent variables met while inputs are bound, each once. */
-export class Variables {
-  readonly all = new Map<string, Variable>();
-
-  /** Registers a variable; nothing when its spread is exact, undefined when unknown or impossible. */
-  put(v: Omit<Variable, 'u' | 'dof' | 'shift'>, x: number): number | undefined {
-    if (checkSpread(v.spread, x) !== undefined) return undefined;
-    const u = standardUncertainty(v.spread, x);
-    if (u === undefined || u === 0) return u;
-    if (!this.all.has(v.id)) this.all.set(v.id, { ...v, u, ...shape(v.spread, x, u) });
-    return u;
-  }
-}
-
-function shape(spread: Spread, x: number, u: number): Pick<Variable, 'dof' | 'shift'> {
-  const dof = degreesOfFreedom(spread);
-  return { dof: Number.isFinite(dof) ? dof : null, shift: meanShift(spread, x) / u };
-}
 
 /** A value in force as a cell: own spreads by weight, and its shares of common causes. */
 export function cellOf(
@@ -36,7 +11,7 @@ export function cellOf(
   label: string,
   variables: Variables,
 ): Cell {
-  const form = new FormBuilder();
+  const form = new FormMaker(variables);
   form.x = nominal(got, component);
   let unknown = false;
   for (const { reading, weight } of got.from) {
@@ -66,7 +41,7 @@ function nominal(got: InForce, component: number): number {
 
 /** False when the reading's own spread is not known. */
 function addOwn(
-  form: FormBuilder,
+  form: FormMaker,
   reading: Reading,
   weight: number,
   component: number,
@@ -77,25 +52,20 @@ function addOwn(
   if (v.t === 'vector')
     return addComponent(form, reading, v.cov, v.x.length, component, label, variables);
   if (v.t !== 'scalar' && v.t !== 'count') return true;
-  const x = v.t === 'scalar' ? v.x : v.n;
-  const u = variables.put(
-    {
-      id: reading.id,
-      label: `${label}, ${reading.of.property}`,
-      what: 'reading',
-      of: reading.of,
-      spread: v.spread,
-      place: readingPlace(reading, label),
-    },
-    x,
-  );
-  if (u) form.contribute(reading.id, weight * u);
-  return u !== undefined;
+  const own: Draft = {
+    id: reading.id,
+    label: `${label}, ${reading.of.property}`,
+    what: 'reading',
+    of: reading.of,
+    spread: v.spread,
+    place: readingPlace(reading, label),
+  };
+  return variables.contribute(form, own, v.t === 'scalar' ? v.x : v.n, weight);
 }
 
 /** Correlated components share standard variables, by the Cholesky factor of their covariance. */
 function addComponent(
-  form: FormBuilder,
+  form: FormMaker,
   reading: Reading,
   cov: readonly number[],
   n: number,
@@ -105,28 +75,44 @@ function addComponent(
 ): boolean {
   const variance = cov[component * n + component] ?? Number.NaN;
   if (cov.length !== n * n || !(variance >= 0)) return false;
-  const row = choleskyRow(cov, n, component);
-  for (const [j, c] of row.entries()) {
+  for (let j = 0; j <= component; j++) {
+    const c = choleskyRow(cov, n, component)[j] ?? 0;
     if (c === 0) continue;
     const id = `${reading.id}~${'xyz'[j] ?? j}`;
-    variables.put(
-      {
-        id,
-        label: `${label}, ${reading.of.property} ${'XYZ'[j] ?? j}`,
-        what: 'reading',
-        of: reading.of,
-        spread: { s: 'normal', u: Math.abs(c) },
-        place: readingPlace(reading, label),
-      },
-      0,
+    form.contribute(
+      variables.numberFor(id, () => standardVariable(id, reading, cov, n, j, label)),
+      c,
     );
-    form.contribute(id, c);
   }
   return true;
 }
 
+/** Variable `j` of a vector's reading: what component j has of its own beside those before it. */
+function standardVariable(
+  id: string,
+  reading: Reading,
+  cov: readonly number[],
+  n: number,
+  j: number,
+  label: string,
+): Variable {
+  const u = choleskyRow(cov, n, j)[j] ?? 0;
+  return {
+    id,
+    label: `${label}, ${reading.of.property} ${'XYZ'[j] ?? j}`,
+    what: 'reading',
+    of: reading.of,
+    spread: { s: 'normal', u },
+    u,
+    shift: 0,
+    dof: null,
+    place: readingPlace(reading, label),
+  };
+}
+
 /** Row `i` of the lower Cholesky factor of an n × n covariance given by rows. */
 export function choleskyRow(cov: readonly number[], n: number, i: number): number[] {
+  if (isAlone(cov, n, i)) return [...new Array<number>(i).fill(0), Math.sqrt(cov[i * n + i] ?? 0)];
   const l: number[][] = [];
   for (let r = 0; r <= i; r++) {
     const row: number[] = [];
@@ -141,9 +127,15 @@ export function choleskyRow(cov: readonly number[], n: number, i: number): numbe
   return l[i] ?? [];
 }
 
+/** True where a component is not correlated with those before it. */
+function isAlone(cov: readonly number[], n: number, i: number): boolean {
+  for (let k = 0; k < i; k++) if (cov[i * n + k] !== 0) return false;
+  return (cov[i * n + i] ?? 0) >= 0;
+}
+
 /** False when a cause is not in the study or its spread is not known. */
 function addCauses(
-  form: FormBuilder,
+  form: FormMaker,
   reading: Reading,
   weight: number,
   view: StudyView,
@@ -152,14 +144,15 @@ function addCauses(
   let known = true;
   for (const share of reading.causes) {
     const cause = view.cause(share.cause);
-    const u = cause && variables.put(causeVariable(cause), 0);
-    if (u) form.contribute(share.cause, weight * share.effect * u);
-    known &&= u !== undefined || share.effect === 0;
+    const isKnown =
+      cause !== undefined &&
+      variables.contribute(form, causeVariable(cause), 0, weight * share.effect);
+    known &&= isKnown || share.effect === 0;
   }
   return known;
 }
 
-const causeVariable = (cause: Cause): Omit<Variable, 'u' | 'dof' | 'shift'> => ({
+const causeVariable = (cause: Cause): Draft => ({
   id: cause.id,
   label: cause.label,
   what: cause.what,
@@ -173,22 +166,19 @@ export function rateCell(
   version: string,
   variables: Variables,
 ): Cell & { rate: RateCell } {
-  const form = new FormBuilder();
+  const form = new FormMaker(variables);
   form.x = cell.x;
   const place: Place = { subject: `rate book ${version}`, property: cell.id };
   const id = `rate:${cell.cause}`;
-  const u = variables.put(
-    { id, label: cell.words, what: 'rate', spread: cell.spread, place },
-    cell.x,
-  );
-  if (u) form.contribute(id, u);
+  const own: Draft = { id, label: cell.words, what: 'rate', spread: cell.spread, place };
+  const known = variables.contribute(form, own, cell.x, 1);
   return {
     form: form.done(),
     how: cell.how,
     place,
     label: cell.words,
     rate: cell,
-    ...(u === undefined ? { unknownSpread: true as const } : {}),
+    ...(known ? {} : { unknownSpread: true as const }),
   };
 }
 
@@ -197,11 +187,15 @@ export function tabledCell(value: TabledValue, variables: Variables): Cell {
   const { x, spread, how, words, source } = value;
   const place: Place = { subject: words, property: source };
   const id = `table:${value.id}`;
-  const form = new FormBuilder();
+  const form = new FormMaker(variables);
   form.x = x;
-  const u = variables.put({ id, label: words, what: 'given', spread, place }, x);
-  if (u) form.contribute(id, u);
-  const unknown = u === undefined ? { unknownSpread: true as const } : {};
+  const known = variables.contribute(
+    form,
+    { id, label: words, what: 'given', spread, place },
+    x,
+    1,
+  );
+  const unknown = known ? {} : { unknownSpread: true as const };
   return { form: form.done(), how, place, label: words, ...unknown };
 }
 

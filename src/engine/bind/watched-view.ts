@@ -1,0 +1,83 @@
+import type { Id, StudyView } from '../../study/index.ts';
+
+/**
+ * What a piece of binding has looked at: nodes whose readings it rests on, and whether it looked
+ * at something that any change may move. Tree, links, rates and causes are not noted: where they
+ * change everything is bound anew.
+ */
+export class Watch {
+  readonly subjects = new Set<Id>();
+  volatile = false;
+}
+
+/** A view that notes what is read of it. */
+export class WatchedView implements StudyView {
+  #watch = new Watch();
+
+  constructor(private readonly view: StudyView) {}
+
+  /** Runs a piece of binding and says what it looked at. */
+  during<T>(bind: () => T): { readonly made: T; readonly watch: Watch } {
+    const outer = this.#watch;
+    const watch = new Watch();
+    this.#watch = watch;
+    try {
+      return { made: bind(), watch };
+    } finally {
+      this.#watch = outer;
+    }
+  }
+
+  /** Notes that what is being bound rests on things that are not followed. */
+  unfollowed(): StudyView {
+    this.#watch.volatile = true;
+    return this.view;
+  }
+
+  #of(subject: Id): StudyView {
+    this.#watch.subjects.add(subject);
+    return this.view;
+  }
+
+  get study() {
+    return this.view.study;
+  }
+  get header() {
+    return this.view.header;
+  }
+  get revision() {
+    return this.unfollowed().revision;
+  }
+  get changes() {
+    return this.unfollowed().changes;
+  }
+  get findings() {
+    return this.unfollowed().findings;
+  }
+  get line() {
+    return this.unfollowed().line;
+  }
+  touchedSince: StudyView['touchedSince'] = (changes) => this.unfollowed().touchedSince(changes);
+
+  root: StudyView['root'] = () => this.view.root();
+  node: StudyView['node'] = (id) => this.view.node(id);
+  find: StudyView['find'] = (label) => this.view.find(label);
+  children: StudyView['children'] = (id) => this.view.children(id);
+  nodes: StudyView['nodes'] = (kind, under) => this.view.nodes(kind, under);
+  links: StudyView['links'] = (kind, end) => this.view.links(kind, end);
+  cause: StudyView['cause'] = (id) => this.view.cause(id);
+  instrument: StudyView['instrument'] = (id) => this.view.instrument(id);
+  condition: StudyView['condition'] = (id) => this.view.condition(id);
+  rates: StudyView['rates'] = (version) => this.view.rates(version);
+  rateVersions: StudyView['rateVersions'] = () => this.view.rateVersions();
+
+  cell: StudyView['cell'] = (subject, ...rest) => this.#of(subject).cell(subject, ...rest);
+  readings: StudyView['readings'] = (subject, of) => this.#of(subject).readings(subject, of);
+  properties: StudyView['properties'] = (subject) => this.#of(subject).properties(subject);
+
+  reading: StudyView['reading'] = (id) => this.unfollowed().reading(id);
+  claims: StudyView['claims'] = () => this.unfollowed().claims();
+  ties: StudyView['ties'] = (claim) => this.unfollowed().ties(claim);
+  photos: StudyView['photos'] = (subject) => this.unfollowed().photos(subject);
+  gestures: StudyView['gestures'] = () => this.unfollowed().gestures();
+}
