@@ -1,17 +1,10 @@
-import {
-  type PlainInputs,
-  type PlainRow,
-  question,
-  type ScalarColumn,
-  type Solved,
-} from '../method.ts';
+import { type PlainInputs, question, type ScalarColumn, type Solved } from '../method.ts';
 import { PROFILES } from '../sections.ts';
 import { cellTorsion } from './cells.ts';
 import { scalarsOf, stated } from './inputs.ts';
+import { isOutside, OUTSIDE, openCell, wallOf } from './named-walls.ts';
 import { output, refused } from './outputs.ts';
 import { word } from './traced.ts';
-
-const OUTSIDE = 'outside';
 
 const column = (
   c: Pick<ScalarColumn, 'name' | 'symbol' | 'kind' | 'unit' | 'meaning' | 'range'>,
@@ -179,14 +172,6 @@ export default question({
   },
 });
 
-interface NamedWall {
-  readonly name: string;
-  readonly length: number;
-  readonly thickness: number;
-  readonly flexibility: number;
-  readonly sides: readonly [number, number];
-}
-
 function solve(x: PlainInputs): Solved {
   const { torque } = scalarsOf(x, 'torque');
   const cells = x.tables.cells ?? [];
@@ -242,37 +227,3 @@ function solve(x: PlainInputs): Solved {
     },
   };
 }
-
-const isOutside = (cell: number | string | undefined): boolean =>
-  cell === undefined || cell === '' || cell === OUTSIDE;
-
-function wallOf(row: PlainRow, names: readonly string[]): NamedWall {
-  const [length, thickness] = [Number(row.length), Number(row.thickness)];
-  const side = (cell: number | string | undefined) =>
-    isOutside(cell) ? -1 : names.indexOf(String(cell));
-  return {
-    name: String(row.wall),
-    length,
-    thickness,
-    flexibility: length / (thickness * Number(row.shear)),
-    sides: [side(row.cell), side(row.other)],
-  };
-}
-
-/** A cell whose walls can not close around its area: a circle needs the least length, √(4 π A). */
-function openCell(areas: readonly number[], walls: readonly NamedWall[]) {
-  for (const [cell, area] of areas.entries()) {
-    const around = walls.filter((w) => w.sides[0] !== w.sides[1] && w.sides.includes(cell));
-    const length = around.reduce((sum, w) => sum + w.length, 0);
-    const least = Math.sqrt(4 * Math.PI * area);
-    if (length < least * (1 - 1e-3))
-      return {
-        cell,
-        what: (names: readonly string[]) =>
-          `the walls of cell ${names[cell]} are ${mm(length)} mm long together; to close around its area they need ${mm(least)} mm or more`,
-      };
-  }
-  return undefined;
-}
-
-const mm = (metres: number): string => String(Number((1000 * metres).toPrecision(4)));

@@ -2,7 +2,7 @@ import { linearSolve } from './linear-solve.ts';
 
 /** A wall of closed cells: what it resists with, and the cells at its two sides. */
 export interface CellWall {
-  /** ∫ ds / (t G) along the wall, m/Pa·m⁻¹ … that is 1/Pa times length over thickness. */
+  /** ∫ ds / (t G) along the wall, 1/Pa. */
   readonly flexibility: number;
   /** Cells on its two sides, by their place in the list; −1 for outside. */
   readonly sides: readonly [number, number];

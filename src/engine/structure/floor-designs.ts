@@ -1,0 +1,88 @@
+import { materialOf } from '../../data/index.ts';
+import type { DetailTable, PlainRow } from '../method.ts';
+import { isotropicShear } from './fibre-mixture.ts';
+import { bendingStiffness, ribStiffness, type Skins, skinExponent } from './skins.ts';
+
+/** One design of a floor, worked out; SI. */
+export interface Design {
+  readonly name: string;
+  readonly needs: string;
+  readonly skins: Skins;
+  readonly d: number;
+  readonly ribs: number;
+  readonly gt: number;
+  readonly arealMass: number;
+  readonly mass: number;
+  readonly price: number;
+  readonly edge: number;
+  readonly resistance: number | '';
+  readonly growth: number | '';
+}
+
+/** An optional cell: nothing when it is empty. */
+const orNone = (cell: number | string | undefined): number =>
+  typeof cell === 'number' && Number.isFinite(cell) ? cell : 0;
+
+/** Works out a row of the table of designs for a floor of these sides, m. */
+export function designOf(row: PlainRow, length: number, width: number): Design {
+  const [t, core, modulus] = [Number(row.thickness), orNone(row.core), Number(row.modulus)];
+  const [density, poisson] = [Number(row.density), Number(row.poisson)];
+  const skins = { top: t / 2, bottom: t / 2, core, modulus, poisson };
+  const coreMass = orNone(row.coreMass);
+  const arealMass = density * t + coreMass;
+  const material = materialOf(String(row.material ?? ''));
+  const expansion = material?.expansion?.x;
+  return {
+    name: String(row.design),
+    needs: String(row.needs ?? ''),
+    skins,
+    d: bendingStiffness(skins),
+    ribs: ribStiffness(skins, coreMass, density),
+    gt: isotropicShear(modulus, poisson) * t,
+    arealMass,
+    mass: arealMass * length * width + orNone(row.beside),
+    price: orNone(row.price),
+    edge: orNone(row.edge),
+    resistance: resistanceOf(t, core, coreMass / density, material?.conductivity?.x),
+    growth: expansion === undefined ? '' : 1e3 * expansion * length,
+  };
+}
+
+/** Thermal resistance through a floor, m²·K/W: skins, and ribs as straight conductors. */
+function resistanceOf(t: number, core: number, ribs: number, k: number | undefined): number | '' {
+  if (k === undefined || (core > 0 && ribs === 0)) return '';
+  return core > 0 ? (t + core ** 2 / ribs) / k : t / k;
+}
+
+/** All designs side by side. */
+export const optionsTable = (designs: readonly Design[]): DetailTable => ({
+  title: 'Options, as built first',
+  columns: [
+    { name: 'design' },
+    { name: 'D, skins', kind: 'flexuralRigidity', unit: 'N.m' },
+    { name: 'ribs, along them', kind: 'flexuralRigidity', unit: 'N.m' },
+    { name: 'exponent of D in the thickness' },
+    { name: 'G t', kind: 'stiffness', unit: 'kN/mm' },
+    { name: 'mass for an area', kind: 'arealMass', unit: 'kg/m2' },
+    { name: 'mass with what it needs', kind: 'mass', unit: 'kg' },
+    { name: 'needs beside it' },
+    { name: 'price of that', kind: 'money', unit: '{u}' },
+    { name: 'edge to trim or seal', kind: 'length', unit: 'm' },
+    { name: 'thermal resistance, m²·K/W' },
+    { name: 'growth of its length, mm/K' },
+  ],
+  rows: designs.map((o) => [
+    o.name,
+    o.d,
+    o.ribs,
+    skinExponent(o.skins),
+    o.gt,
+    o.arealMass,
+    o.mass,
+    o.needs || 'nothing named',
+    o.price,
+    o.edge,
+    o.resistance,
+    o.growth,
+  ]),
+});
