@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { navierPlate } from '../../src/engine/structure/navier-series.ts';
 import { bentPlate } from '../../src/engine/structure/plate-bending.ts';
 import {
+  bend,
   bucklingLoad,
   COARSE,
   type Edges,
@@ -76,7 +77,7 @@ describe('plates', () => {
     );
   });
 
-  test('a tighter edge makes no plate ring lower, buckle earlier or give way further', () => {
+  test('a tighter edge makes no plate ring lower, buckle earlier or give way further under a force', () => {
     const looser: Readonly<Record<Edge, Edge>> = {
       clamped: 'supported',
       supported: 'free',
@@ -93,8 +94,10 @@ describe('plates', () => {
           bucklingLoad(ritzPlate(1, b, 0.3, e, COARSE), 'shear'),
         );
         expect(n ?? 0).toBeGreaterThanOrEqual((m ?? 0) * (1 - 1e-3));
-        const at = (e: Edges) => bentPlate(1, b, 0.3, e, { on: 'all' })?.at(0.5, b / 2).w ?? 0;
-        expect(at(edges)).toBeLessThanOrEqual(at(loose) * (1 + 1e-4));
+        // Under the force itself: elsewhere a plate may well give way more beside a tighter edge.
+        const force = { on: 'patch', x: 0.5, y: b / 2, u: 0, v: 0 } as const;
+        const at = (e: Edges) => bentPlate(1, b, 0.3, e, force)?.at(0.5, b / 2).w ?? 0;
+        expect(at(edges)).toBeLessThanOrEqual(at(loose) * (1 + 3e-3));
       }),
       { numRuns: 25 },
     );
@@ -113,12 +116,13 @@ describe('plates', () => {
 
   test('Ritz and Navier agree on a supported plate under an even pressure', () => {
     fc.assert(
-      fc.property(between(0.5, 2), between(0.2, 0.8), between(0.2, 0.8), (b, sx, sy) => {
+      fc.property(between(0.5, 2), between(0.1, 0.9), between(0.1, 0.9), (b, sx, sy) => {
+        const plate = ritzPlate(1, b, 0.3, ALL_SUPPORTED);
+        const even = { x: plate.x.mean(-1, 1).map((f) => b * f), y: plate.y.mean(-1, 1) };
+        const ritz = bend(plate, even)?.at(2 * sx - 1, 2 * sy - 1);
         const navier = navierPlate(1, b, { on: 'all' }, sx, sy * b);
-        // One edge clamped beside three supported goes by Ritz; the supported one is the reference.
-        const ritz = bentPlate(1, b, 0.3, { ...ALL_SUPPORTED, xa: 'clamped' }, { on: 'all' });
-        expect(ritz?.at(sx, sy * b).w ?? 9).toBeLessThan(navier.w);
-        expect(bentPlate(1, b, 0.3, ALL_SUPPORTED, { on: 'all' })?.at(sx, sy * b).w).toBe(navier.w);
+        near(ritz?.w ?? 0, navier.w, 1e-5);
+        near(ritz?.wxx ?? 0, navier.wxx, 5e-3);
       }),
       { numRuns: 20 },
     );

@@ -109,15 +109,15 @@ function spandrels(h: number, b: number, tw: number, tf: number, r: number) {
   };
 }
 
-test('arcs as chords: an I-section is within 5e-5 of its fillets in closed form', () => {
+test('arcs as chords: an I-section is within 1e-4 of its fillets in closed form', () => {
   const share = (min: number, max: number) => fc.double({ min, max, noNaN: true });
   fc.assert(
     fc.property(share(60, 600), share(0.3, 1), share(0.02, 0.05), share(0.5, 2), (h, b, t, r) => {
       const sizes = { h, b: b * h, tw: t * h, tf: 1.5 * t * h, r: r * t * h };
       const drawn = areaMoments(solid(iShape(sizes).outline));
       const exact = spandrels(sizes.h, sizes.b, sizes.tw, sizes.tf, sizes.r);
-      expect(Math.abs(drawn.area / exact.area - 1)).toBeLessThan(5e-5);
-      expect(Math.abs(drawn.ixx / exact.ixx - 1)).toBeLessThan(5e-5);
+      expect(Math.abs(drawn.area / exact.area - 1)).toBeLessThan(1e-4);
+      expect(Math.abs(drawn.ixx / exact.ixx - 1)).toBeLessThan(1e-4);
     }),
   );
 });

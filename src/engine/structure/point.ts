@@ -22,7 +22,7 @@ export function eachEdge(ring: Ring, visit: (from: Point, to: Point) => void): v
   }
 }
 
-/** Chords that stand for a quarter of a circle: its area comes out 1.4e-4 of r² small at the most. */
+/** Chords that stand for a quarter of a circle: the area beside it is off by 1.4e-4 of r². */
 const CHORDS = 48;
 
 /** Points along an arc about (x, y), from one angle to another in radians, both ends included. */
