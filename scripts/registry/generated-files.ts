@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { bundleJsonSchema } from '../../src/schema/index.ts';
 import { findQuestions } from './find-questions.ts';
 import { indexSource } from './index-source.ts';
 import { MADE_MARK } from './markdown.ts';
@@ -13,13 +14,14 @@ export type GeneratedFiles = ReadonlyMap<string, string | null>;
 
 const METHODS = 'docs/methods';
 
-/** Everything that is made from the question files. */
+/** Everything that is made from the question files, and the published schema of bundles. */
 export async function generatedFiles(root: string): Promise<GeneratedFiles> {
   const files = await findQuestions(root);
   const questions = files.map((f) => f.question);
   const made = new Map<string, string | null>([
     ['src/engine/registry.generated.ts', indexSource(files)],
     [`${METHODS}/README.md`, methodIndex(questions)],
+    ['docs/bundle.schema.json', `${JSON.stringify(bundleJsonSchema(), undefined, 2)}\n`],
     ['docs/validation/README.md', validationPage(questions, publishedTests(root))],
     ...questions.map((q) => [`${METHODS}/${q.id}.md`, methodPage(q)] as const),
   ]);

@@ -6,6 +6,9 @@
  * Depends on every layer below it. Stays away from HTTP, terminals and wording.
  */
 export * from './ask.ts';
+export * from './bundle/import-bundle.ts';
+export * from './bundle/save-bundle.ts';
+export * from './bundle/write-bundle.ts';
 export * from './compare-study.ts';
 export * from './create-study.ts';
 export * from './describe-questions.ts';

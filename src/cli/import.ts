@@ -5,6 +5,7 @@ import {
   createStudy,
   fileToImport,
   formOf,
+  importBundle,
   importRates,
   importRecord,
   importTableInto,
@@ -19,10 +20,10 @@ import { type Id, RefusalError } from '../study/index.ts';
 import type { Io } from './io.ts';
 import { whoIsHere, withLibrary } from './open-library.ts';
 import { pair } from './options.ts';
-import { previewText } from './texts.ts';
+import { bundleText, previewText } from './texts.ts';
 
 interface ImportOptions {
-  readonly study: string;
+  readonly study?: string;
   readonly new?: boolean;
   readonly vehicle?: string;
   readonly invented?: boolean;
@@ -49,6 +50,7 @@ rates*.json and photos.csv, whichever are there. One file needs its form, unless
   hoistside import parts.csv --study "My van" --preview          what would be read, and why
   hoistside import weights.csv --form parts --study "My van" --unit mass=lb --column "Wt=mass"
   hoistside import joints.csv --study "My van" --spread "time.access,time.drive=15 %"
+  hoistside import my-van.hoist.zip                              a study from a bundle, or what it adds
   hoistside import our-times.csv --form element-times --study "My van"
 
 A table is imported whole or not at all: each problem is named with file, row, column and value.
@@ -56,9 +58,9 @@ A table is imported whole or not at all: each problem is named with file, row, c
 
 export const importCommand = (io: Io): Command =>
   new Command('import')
-    .description('import a table, a rate book or a folder of them into a study')
+    .description('import a table, a rate book or a folder of them into a study, or a bundle')
     .argument('<path>', 'file or folder')
-    .requiredOption('--study <name>', 'study to import into')
+    .option('--study <name>', 'study to import into; a bundle brings its own')
     .option('--new', 'make the study first')
     .option(
       '--vehicle <label>',
@@ -90,9 +92,11 @@ export const importCommand = (io: Io): Command =>
 async function run(io: Io, library: Library, path: string, options: ImportOptions): Promise<void> {
   const by = options.by ?? whoIsHere();
   await mustExist(path);
+  if (path.endsWith('.zip')) return bringIn(io, library, path, options, by);
+  const name = options.study ?? noStudy();
   const study = options.new
-    ? await makeStudy(library, options, by)
-    : (await library.findStudy(options.study)).study;
+    ? await makeStudy(library, name, options, by)
+    : (await library.findStudy(name)).study;
   if (options.preview) return preview(io, library, study, path, options, by);
   const steps = await importPath(io, library, study, path, options, by);
   const peakMb = Math.round(process.resourceUsage().maxRSS / 1024);
@@ -101,10 +105,27 @@ async function run(io: Io, library: Library, path: string, options: ImportOption
     io.out(`${steps.map((s) => `${s.file}: ${s.rows} rows\n`).join('')}peak memory ${peakMb} MB\n`);
 }
 
-const makeStudy = (library: Library, options: ImportOptions, by: string): Promise<Id> =>
+async function bringIn(
+  io: Io,
+  library: Library,
+  path: string,
+  { json, study }: ImportOptions,
+  by: string,
+): Promise<void> {
+  if (study !== undefined) throw bundleHasItsOwn(study);
+  const bundle = await importBundle(library, path, by);
+  io.out(json ? `${JSON.stringify({ bundle })}\n` : bundleText(bundle));
+}
+
+const makeStudy = (
+  library: Library,
+  name: string,
+  options: ImportOptions,
+  by: string,
+): Promise<Id> =>
   createStudy(library, {
-    title: options.study,
-    vehicle: options.vehicle ?? options.study,
+    title: name,
+    vehicle: options.vehicle ?? name,
     by,
     invented: options.invented === true,
   });
@@ -194,6 +215,24 @@ async function mustExist(path: string): Promise<void> {
     });
   }
 }
+
+function noStudy(): never {
+  throw new RefusalError({
+    code: 'bad-call',
+    place: { column: 'study' },
+    why: '--study is missing',
+    next: 'Name the study to import into; with --new it is made first.',
+  });
+}
+
+const bundleHasItsOwn = (study: string): RefusalError =>
+  new RefusalError({
+    code: 'bad-call',
+    place: { column: 'study' },
+    value: study,
+    why: 'a bundle brings its own study',
+    next: 'Leave --study out.',
+  });
 
 const noForm = (path: string): RefusalError =>
   new RefusalError({

@@ -1,6 +1,7 @@
 import { Command, CommanderError } from 'commander';
 import { VERSION } from '../app/index.ts';
 import { askCommand } from './ask.ts';
+import { bundleCommand } from './bundle.ts';
 import { claimCommand } from './claim.ts';
 import { demoCommand } from './demo.ts';
 import { historyCommand } from './history.ts';
@@ -18,6 +19,7 @@ Start with:
   hoistside ask                                        every question there is
   hoistside report --study "My van" -o my-van.pdf      write it down
   hoistside serve                                      the same in a browser
+  hoistside bundle --study "My van" -o my-van.hoist.zip   the whole study in one file
 
 Exit codes: 0 done; 2 bad input; 3 not found; 4 conflict; 5 no answer; 6 not allowed;
 7 busy, read-only or disk full; 70 a defect of the program.
@@ -54,6 +56,7 @@ function program(io: Io): Command {
     askCommand,
     claimCommand,
     historyCommand,
+    bundleCommand,
     reportCommand,
     serveCommand,
     demoCommand,

@@ -1,3 +1,4 @@
+import type { BundleImport } from '../app/index.ts';
 import type { Preview } from '../capture/index.ts';
 import type { ClaimState, InputSpec, Question } from '../engine/index.ts';
 import { type Kind, unitSymbol } from '../quantity/index.ts';
@@ -122,6 +123,15 @@ export function previewText(p: Preview): string {
     p.problems.length > 0
       ? 'Nothing would be imported until these are mended.'
       : 'Nothing was written: this is a preview.',
+  ]);
+}
+
+/** What a bundle brought in. */
+export function bundleText(b: BundleImport): string {
+  const missing = b.missing.map((hash) => `not in the bundle, still on a device: blob ${hash}`);
+  return text([
+    `${b.title}: ${b.added} of ${b.changes} changes and ${b.addedBlobs} of ${b.blobs} blobs were new here.`,
+    ...missing,
   ]);
 }
 

@@ -7,5 +7,6 @@
  * Depends on quantity and study, and on zod. Stays away from hosts, storage and calculation, so
  * that pages may use it too.
  */
+export * from './bundle.ts';
 export * from './changes.ts';
 export * from './values.ts';

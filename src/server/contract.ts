@@ -118,6 +118,18 @@ export const importAnswer = z.strictObject({
   imported: z.strictObject({ rows: z.int(), changes: z.int() }).exactOptional(),
 });
 
+/** POST /api/bundles?file=van.hoist.zip: the body is the bundle; all of it is checked first. */
+export const bundleQuery = z.strictObject({ file: words, by: words.exactOptional() });
+export const bundleAnswer = z.strictObject({
+  study: id,
+  title: z.string(),
+  changes: z.int(),
+  added: z.int(),
+  blobs: z.int(),
+  addedBlobs: z.int(),
+  missing: z.array(sha256),
+});
+
 /** PUT /api/blobs */
 export const blobAnswer = z.strictObject({ hash: sha256 });
 export const blobPath = z.strictObject({ hash: sha256 });
@@ -137,4 +149,5 @@ export type AskAnswer = Shape<typeof askAnswer>;
 export type StudyAnswersAnswer = Shape<typeof studyAnswersAnswer>;
 export type ImportQuery = Shape<typeof importQuery>;
 export type ImportAnswer = Shape<typeof importAnswer>;
+export type BundleAnswer = Shape<typeof bundleAnswer>;
 export type BlobAnswer = Shape<typeof blobAnswer>;

@@ -8,6 +8,7 @@ import { addDocument, documentRoutes } from './openapi.ts';
 import { servePages } from './pages.ts';
 import { addAbout } from './routes/about.ts';
 import { addBlobs } from './routes/blobs.ts';
+import { addBundles } from './routes/bundles.ts';
 import { addChanges } from './routes/changes.ts';
 import { addImports } from './routes/imports.ts';
 import { addQuestions } from './routes/questions.ts';
@@ -30,6 +31,7 @@ const ROUTES: readonly AddRoutes[] = [
   addQuestions,
   addImports,
   addBlobs,
+  addBundles,
   addReport,
   addDocument,
 ];

@@ -5,7 +5,7 @@ import type { EndTurn } from './write-turn.ts';
 
 /** What a large append does to the store it is made to. */
 export interface StageWork {
-  add(batch: readonly Change[]): Promise<void>;
+  add(batch: readonly Change[], author?: string): Promise<void>;
   /** Durable when it returns. */
   commit(): Promise<Ack>;
   rollBack(): Promise<void>;
@@ -23,8 +23,8 @@ export class HeldStage implements Stage {
   }
 
   /** What fails ends the stage and leaves nothing. */
-  async add(batch: readonly Change[]): Promise<void> {
-    await this.#orDrop(() => this.#work.add(batch));
+  async add(batch: readonly Change[], author?: string): Promise<void> {
+    await this.#orDrop(() => this.#work.add(batch, author));
   }
 
   async commit(): Promise<Ack> {

@@ -5,6 +5,7 @@
  * can be rebuilt, and content-addressed blobs.
  * Depends on study and quantity. Stays away from calculation, HTTP and wording.
  */
+export { asFileRefusal } from './files.ts';
 export * from './memory-store.ts';
 export * from './port.ts';
 export * from './sqlite/sqlite-store.ts';

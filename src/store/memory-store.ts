@@ -12,6 +12,12 @@ import { WriteTurn } from './write-turn.ts';
 
 const WHERE = 'the library in memory';
 
+/** A change with who brought it. */
+interface Handed {
+  readonly change: Change;
+  readonly author: string;
+}
+
 interface HeldStudy {
   readonly arrived: Arrived[];
   readonly bySeq: Map<string, string>;
@@ -30,15 +36,17 @@ export class MemoryStore implements Store {
   }
 
   async append(study: string, batch: readonly Change[], author: string): Promise<Ack> {
-    return this.#turn.during(async () => this.#appendNow(study, batch, author));
+    const handed = batch.map((change) => ({ change, author }));
+    return this.#turn.during(async () => this.#appendNow(study, handed));
   }
 
   async stage(study: string, author: string): Promise<Stage> {
     return this.#turn.hold(async (endTurn) => {
-      const all: Change[] = [];
+      const all: Handed[] = [];
       return new HeldStage(endTurn, {
-        add: async (batch) => void all.push(...batch),
-        commit: async () => this.#appendNow(study, all, author),
+        add: async (batch, other) =>
+          void all.push(...batch.map((change) => ({ change, author: other ?? author }))),
+        commit: async () => this.#appendNow(study, all),
         rollBack: async () => {},
       });
     });
@@ -114,11 +122,11 @@ export class MemoryStore implements Store {
   }
 
   /** All is checked against what is held and against the batch itself before anything is kept. */
-  #appendNow(study: string, batch: readonly Change[], author: string): Ack {
+  #appendNow(study: string, batch: readonly Handed[]): Ack {
     const held: HeldStudy = this.#studies.get(study) ?? { arrived: [], bySeq: new Map() };
     const fresh = this.#fresh(study, held, batch);
     const received = new Date().toISOString();
-    for (const { change, body } of fresh) {
+    for (const { change, body, author } of fresh) {
       const kept: Change = JSON.parse(body);
       held.arrived.push({ at: held.arrived.length + 1, author, received, change: kept });
       held.bySeq.set(seqKey(change), change.id);
@@ -129,17 +137,17 @@ export class MemoryStore implements Store {
     return { cursor: held.arrived.length, added: fresh.length };
   }
 
-  #fresh(study: string, held: HeldStudy, batch: readonly Change[]): StoredText[] {
-    const fresh = new Map<string, StoredText>();
+  #fresh(study: string, held: HeldStudy, batch: readonly Handed[]): (StoredText & Handed)[] {
+    const fresh = new Map<string, StoredText & Handed>();
     const seqs = new Map<string, string>();
-    for (const change of batch) {
+    for (const { change, author } of batch) {
       const text = storedText(study, change);
       const body = this.#bodies.get(change.id) ?? fresh.get(change.id)?.body;
       if (body !== undefined && body !== text.body) throw idConflict(study, change);
       if (body !== undefined) continue;
       if (held.bySeq.has(seqKey(change)) || seqs.has(seqKey(change)))
         throw seqConflict(study, change);
-      fresh.set(change.id, text);
+      fresh.set(change.id, { ...text, author });
       seqs.set(seqKey(change), change.id);
     }
     return [...fresh.values()];

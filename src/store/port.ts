@@ -66,7 +66,8 @@ export interface PartRow {
 
 /** A large append in pieces: nothing is there before `commit`, nothing is left after `drop`. */
 export interface Stage {
-  add(batch: readonly Change[]): Promise<void>;
+  /** `author` when these came by another hand than the rest, as a bundle's changes did. */
+  add(batch: readonly Change[], author?: string): Promise<void>;
   commit(): Promise<Ack>;
   drop(): Promise<void>;
 }

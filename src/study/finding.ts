@@ -29,6 +29,7 @@ export interface Finding {
 export const REFUSALS = {
   'bad-value': { status: 422, exit: 2 },
   'bad-table': { status: 422, exit: 2 },
+  'bad-bundle': { status: 422, exit: 2 },
   'bad-change': { status: 422, exit: 2 },
   'bad-call': { status: 400, exit: 2 },
   'not-found': { status: 404, exit: 3 },

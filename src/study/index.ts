@@ -5,6 +5,7 @@
  * value in force of each cell, claims, rate books, findings and refusals.
  * Depends on quantity and data. Stays away from calculation, storage, files and hosts.
  */
+export * from './blobs-of.ts';
 export * from './change.ts';
 export * from './check-change.ts';
 export * from './claim.ts';

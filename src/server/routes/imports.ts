@@ -1,10 +1,7 @@
-import { createReadStream, createWriteStream } from 'node:fs';
-import { mkdtemp, rm, stat } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { pipeline } from 'node:stream/promises';
-import type { FastifyRequest } from 'fastify';
+import { createReadStream } from 'node:fs';
+import { stat } from 'node:fs/promises';
 import { importTableInto, type Library, previewTableInto } from '../../app/index.ts';
+import { onDisk } from '../body-on-disk.ts';
 import {
   type ImportAnswer,
   type ImportQuery,
@@ -12,7 +9,7 @@ import {
   importQuery,
   studyPath,
 } from '../contract.ts';
-import { bodyOf, takeRawBodies } from '../raw-body.ts';
+import { takeRawBodies } from '../raw-body.ts';
 import { type AddRoutes, AUTHOR, FAILURES, rawBody } from './route.ts';
 
 /** Held on disk while it is checked and read; larger tables come in by the command line. */
@@ -35,7 +32,9 @@ export const addImports: AddRoutes = (scope, library) => {
     async (request) => {
       const { study } = await library.findStudy(request.params.study);
       const { file } = request.query;
-      return onDisk(request, file, (path) => importFrom(library, study, path, request.query));
+      return onDisk(request, TABLE_LIMIT, file, (path) =>
+        importFrom(library, study, path, request.query),
+      );
     },
   );
 };
@@ -56,20 +55,4 @@ async function importFrom(
   if (dry === '1') return { preview: await previewTableInto(library, study, request) };
   const { preview, rows, changes } = await importTableInto(library, study, request);
   return { preview, imported: { rows, changes } };
-}
-
-/** Puts the body where it can be read several times, and takes it away afterwards. */
-async function onDisk<T>(
-  request: FastifyRequest,
-  file: string,
-  work: (path: string) => Promise<T>,
-): Promise<T> {
-  const folder = await mkdtemp(join(tmpdir(), 'hoistside-import-'));
-  try {
-    const path = join(folder, 'table');
-    await pipeline(bodyOf(request, TABLE_LIMIT, { file }), createWriteStream(path));
-    return await work(path);
-  } finally {
-    await rm(folder, { recursive: true, force: true });
-  }
 }

@@ -40,9 +40,9 @@ export function stageIn(
   let projector: Projector | undefined;
   let added = 0;
   return {
-    add: async (batch) => {
+    add: async (batch, other) => {
       projector ??= await Projector.of(library, study);
-      added += (await keepWith(library, projector, study, batch, author)).added;
+      added += (await keepWith(library, projector, study, batch, other ?? author)).added;
     },
     commit: async () => {
       const cursor = await lastArrival(transaction, study);
