@@ -6,6 +6,7 @@
  * Depends on every layer below it. Stays away from HTTP, terminals and wording.
  */
 export * from './ask.ts';
+export * from './bag-labels.ts';
 export * from './bundle/import-bundle.ts';
 export * from './bundle/save-bundle.ts';
 export * from './bundle/write-bundle.ts';

@@ -7,6 +7,7 @@ import { demoCommand } from './demo.ts';
 import { historyCommand } from './history.ts';
 import { importCommand } from './import.ts';
 import { type Io, PROCESS_IO, printError } from './io.ts';
+import { labelsCommand } from './labels.ts';
 import { listCommand } from './list.ts';
 import { reportCommand } from './report.ts';
 import { serveCommand } from './serve.ts';
@@ -57,6 +58,7 @@ function program(io: Io): Command {
     claimCommand,
     historyCommand,
     bundleCommand,
+    labelsCommand,
     reportCommand,
     serveCommand,
     demoCommand,

@@ -81,3 +81,16 @@ const badJson = (file: string, why: string): RefusalError =>
     why,
     next: 'Write e.g. {"wheelbase": "2700 ± 2 mm", "lifts": [{"angle": "4 °", "gain": "7.8 ± 0.7 kg"}]}.',
   });
+
+/** A date as written, today when there is none. @throws RefusalError for what is none. */
+export function dateOf(text: string | undefined): string {
+  if (text === undefined) return new Date().toISOString().slice(0, 10);
+  if (/^\d{4}-\d\d-\d\d$/.test(text) && !Number.isNaN(Date.parse(text))) return text;
+  throw new RefusalError({
+    code: 'bad-call',
+    place: { column: 'date' },
+    value: text,
+    why: 'this is no date',
+    next: 'Write it as 2026-11-25.',
+  });
+}

@@ -2,9 +2,9 @@ import { writeFile } from 'node:fs/promises';
 import { Command } from 'commander';
 import { studyReport } from '../app/index.ts';
 import { renderPdf, summaryText } from '../report/index.ts';
-import { RefusalError } from '../study/index.ts';
 import type { Io } from './io.ts';
 import { studyNamed, withLibrary } from './open-library.ts';
+import { dateOf } from './options.ts';
 
 interface ReportOptions {
   readonly study: string;
@@ -41,15 +41,3 @@ export const reportCommand = (io: Io): Command =>
         else if (options.output === undefined) io.out(summaryText(model));
       });
     });
-
-function dateOf(text: string | undefined): string {
-  if (text === undefined) return new Date().toISOString().slice(0, 10);
-  if (/^\d{4}-\d\d-\d\d$/.test(text) && !Number.isNaN(Date.parse(text))) return text;
-  throw new RefusalError({
-    code: 'bad-call',
-    place: { column: 'date' },
-    value: text,
-    why: 'this is no date',
-    next: 'Write it as 2026-11-25.',
-  });
-}

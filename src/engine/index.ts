@@ -11,6 +11,7 @@ export * from './compare-answers.ts';
 export * from './decide.ts';
 export * from './describe.ts';
 export * from './figure.ts';
+export { hasLooseFasteners, jointKind } from './joining/joint-kinds.ts';
 export * from './method.ts';
 export * from './registry.ts';
 export * from './whole-study.ts';

@@ -2,13 +2,17 @@
  * report: what a study's answers say, in words and on paper.
  *
  * A report model made from nothing but answers, the words and rounding shared by every form of
- * it, text for a terminal, and a tagged PDF set by Typst with fonts of the repository.
+ * it, text for a terminal, a tagged PDF set by Typst with fonts of the repository, and labels for
+ * bags of fasteners.
  * Depends on quantity, study and the engine's result types. Stays away from calculation,
  * storage and the question what to ask: it prints what it is handed.
  */
+export { type BagLabel, bagCode, type LabelSheet } from './bag-labels.ts';
 export * from './build-model.ts';
+export { labelsSvg } from './labels-svg.ts';
 export * from './map.ts';
 export * from './model.ts';
+export { renderLabels } from './pdf/render-labels.ts';
 export { renderPdf } from './pdf/render-pdf.ts';
 export * from './report-answer.ts';
 export * from './terminal.ts';
