@@ -5,5 +5,8 @@
  * studies, calculation and hosts.
  */
 export * from './cautions.ts';
+export * from './element-times.ts';
+export * from './galvanic.ts';
 export * from './material.ts';
 export * from './materials.ts';
+export * from './thread-pitches.ts';

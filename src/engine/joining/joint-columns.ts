@@ -44,7 +44,8 @@ const time = (name: 'access' | 'drive', symbol: string, meaning: string): Scalar
 export const accessTime = time('access', 'tₐ', 'time to reach, each');
 export const driveTime = time('drive', 'tᵈ', 'time to drive, each');
 
-const term = (name: string, property: string, meaning: string): TermColumn => ({
+/** A word recorded of the joint. */
+export const jointTerm = (name: string, property: string, meaning: string): TermColumn => ({
   in: 'term',
   name,
   meaning,
@@ -52,8 +53,8 @@ const term = (name: string, property: string, meaning: string): TermColumn => ({
   find: (at, row) => at.text(row, property),
 });
 
-export const jointType = term('type', 'type', 'kind of joint');
-export const jointSpec = term('spec', 'spec', 'specification');
+export const jointType = jointTerm('type', 'type', 'kind of joint');
+export const jointSpec = jointTerm('spec', 'spec', 'specification');
 
 /** A table of joints with the columns wanted. */
 export const jointTable = (...columns: TableInput['columns']): TableInput => ({
