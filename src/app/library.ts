@@ -23,8 +23,10 @@ const PAGE = 500;
 const TRIES = 5;
 
 interface Held {
-  view: StudyView;
-  cursor: number;
+  readonly view: StudyView;
+  readonly cursor: number;
+  /** Of the store, when all of the view was read. */
+  readonly version: number;
 }
 
 /** A library of studies, open: views kept up to date, changes recorded. */
@@ -66,18 +68,32 @@ export class Library {
 
   /** The study as it stands, with what other processes have written meanwhile. */
   async view(study: Id): Promise<StudyView> {
-    const held = this.#held.get(study) ?? { view: fold(study, []), cursor: 0 };
+    const version = await this.store.version();
+    const held = this.#held.get(study);
+    if (held?.version === version) return held.view;
+    let { view, cursor } = held && (await this.#stillHas(study, held)) ? held : nothingOf(study);
     for (;;) {
-      const { changes, next } = await this.store.since(study, held.cursor, PAGE);
+      const { changes, next } = await this.store.since(study, cursor, PAGE);
       if (changes.length === 0) break;
-      held.view = extend(
-        held.view,
-        changes.map((c) => c.change),
-      );
-      held.cursor = next;
-      this.#held.set(study, held);
+      const fresh = changes.map((c) => c.change);
+      view = extend(view, fresh);
+      cursor = next;
     }
-    return held.view;
+    if (cursor > 0) this.#held.set(study, { view, cursor, version });
+    else this.#held.delete(study);
+    return view;
+  }
+
+  /** False when another program has purged the study, whatever came in its place. */
+  async #stillHas(study: Id, { cursor }: Held): Promise<boolean> {
+    const head = (await this.studies()).find((s) => s.study === study);
+    return head !== undefined && head.changes >= cursor;
+  }
+
+  /** Takes a study out for good, for whoever uses the library. */
+  async purge(study: Id): Promise<void> {
+    this.#held.delete(study);
+    await this.store.purge(study);
   }
 
   /** A fresh study id. */
@@ -138,6 +154,8 @@ export class Library {
     return this.store.close();
   }
 }
+
+const nothingOf = (study: Id): Held => ({ view: fold(study, []), cursor: 0, version: 0 });
 
 const otherStudy = (study: Id, change: Change): Refusal => ({
   code: 'bad-change',

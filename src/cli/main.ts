@@ -9,6 +9,7 @@ import { importCommand } from './import.ts';
 import { type Io, PROCESS_IO, printError } from './io.ts';
 import { labelsCommand } from './labels.ts';
 import { listCommand } from './list.ts';
+import { purgeCommand } from './purge.ts';
 import { reportCommand } from './report.ts';
 import { serveCommand } from './serve.ts';
 
@@ -58,6 +59,7 @@ function program(io: Io): Command {
     claimCommand,
     historyCommand,
     bundleCommand,
+    purgeCommand,
     labelsCommand,
     reportCommand,
     serveCommand,

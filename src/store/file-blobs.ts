@@ -46,6 +46,20 @@ export class FileBlobs implements Blobs {
     );
   }
 
+  /** Writes over a blob before it is deleted, as far as the disk does so; none is no error. */
+  async wipeBlob(hash: Sha256): Promise<void> {
+    mustBeHash(hash);
+    const path = this.#path(hash);
+    if (!(await this.hasBlob(hash))) return;
+    try {
+      await overwrite(path);
+      await rm(path);
+      await syncFolder(dirname(path));
+    } catch (error) {
+      throw asFileRefusal(error, path);
+    }
+  }
+
   /** The same bytes may come twice; the rename then puts like in the place of like. */
   async #settle(temporary: string, hash: Sha256): Promise<void> {
     const path = this.#path(hash);
@@ -56,6 +70,19 @@ export class FileBlobs implements Blobs {
 
   #path(hash: Sha256): string {
     return join(this.#folder, hash.slice(0, 2), hash);
+  }
+}
+
+const ZEROS = new Uint8Array(65_536);
+
+async function overwrite(path: string): Promise<void> {
+  const file = await open(path, 'r+');
+  try {
+    for (let left = (await file.stat()).size; left > 0; left -= ZEROS.length)
+      await writeAll(file, ZEROS.subarray(0, Math.min(left, ZEROS.length)));
+    await file.sync();
+  } finally {
+    await file.close();
   }
 }
 

@@ -1,11 +1,12 @@
 import { createHash } from 'node:crypto';
-import type { Change, Sha256 } from '../study/index.ts';
+import { blobsOf, type Change, type Sha256 } from '../study/index.ts';
 import { idConflict, seqConflict } from './conflict.ts';
 import { blobNotFound, mustBeHash } from './file-blobs.ts';
 import { foldedHead, foldedParts } from './folded.ts';
 import { HeldStage } from './held-stage.ts';
 import { matches } from './part-row.ts';
 import type { Ack, Arrived, PartQuery, PartRow, Stage, Store, StudyHead } from './port.ts';
+import { isPurged } from './purged.ts';
 import { refusal } from './refuse.ts';
 import { type StoredText, storedText } from './stored-text.ts';
 import { WriteTurn } from './write-turn.ts';
@@ -23,11 +24,14 @@ interface HeldStudy {
   readonly bySeq: Map<string, string>;
 }
 
+const NOTHING: HeldStudy = { arrived: [], bySeq: new Map() };
+
 /** A library that ends with the process: for tests and for looking at a study without keeping it. */
 export class MemoryStore implements Store {
   readonly #studies = new Map<string, HeldStudy>();
   readonly #bodies = new Map<string, string>();
   readonly #blobs = new Map<Sha256, Uint8Array>();
+  readonly #purged = new Map<string, string>();
   readonly #turn: WriteTurn;
   #version = 0;
 
@@ -82,6 +86,18 @@ export class MemoryStore implements Store {
     return rows.filter((row) => matches(row, query)).slice(0, query.limit);
   }
 
+  async purge(study: string): Promise<void> {
+    return this.#turn.during(async () => {
+      const own = changesOf(this.#studies.get(study) ?? NOTHING);
+      this.#studies.delete(study);
+      for (const change of own) this.#bodies.delete(change.id);
+      const left = [...this.#studies.values()].flatMap(changesOf).flatMap(blobsOf);
+      for (const hash of own.flatMap(blobsOf)) if (!left.includes(hash)) this.#blobs.delete(hash);
+      this.#purged.set(study, new Date().toISOString());
+      this.#version += 1;
+    });
+  }
+
   /** There is nothing to drop: rows are made from the changes each time. */
   async rebuild(): Promise<void> {}
 
@@ -123,6 +139,8 @@ export class MemoryStore implements Store {
 
   /** All is checked against what is held and against the batch itself before anything is kept. */
   #appendNow(study: string, batch: readonly Handed[]): Ack {
+    const purged = this.#purged.get(study);
+    if (purged !== undefined) throw isPurged(study, purged);
     const held: HeldStudy = this.#studies.get(study) ?? { arrived: [], bySeq: new Map() };
     const fresh = this.#fresh(study, held, batch);
     const received = new Date().toISOString();

@@ -102,6 +102,13 @@ export interface Blobs {
 
 /** A library of studies with its projections. */
 export interface Store extends ChangeLog, Blobs {
+  /**
+   * Takes a study out for good: its changes, its rows, and the blobs that no other study names.
+   * Its id is kept, so that no device brings it back.
+   * @throws RefusalError `busy` when another program keeps traces of it from being wiped; the
+   * study is out by then, and the next opening wipes them.
+   */
+  purge(study: Id): Promise<void>;
   /** Live parts, in the order of their studies and ids. */
   find(query: PartQuery): Promise<readonly PartRow[]>;
   /** Drops the projections and makes them again from the changes. */

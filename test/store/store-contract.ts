@@ -11,6 +11,7 @@ export interface StoreUnderTest {
 }
 
 const STUDY = 'study-1';
+const [ONE, TWO] = [Buffer.from('one picture'), Buffer.from('another picture')];
 
 /** What every store does, whatever it keeps things in. What differs is in the two test files. */
 export function storeContract(under: StoreUnderTest): void {
@@ -136,6 +137,46 @@ export function storeContract(under: StoreUnderTest): void {
     test('the store takes good changes after a refusal', async () => {
       await refusalOf(append({ ...good(), clock: '' }));
       expect((await append(good())).added).toBe(1);
+    });
+  });
+
+  describe('a purge', () => {
+    const other = () => new Device('study-2', 'device-b', 2);
+    const photo = (blob: string) => ({
+      ...{ id: `photo ${blob}`, blob, mediaType: 'image/png', subject: null, caption: 'made up' },
+      takenAt: { local: '2026-01-05T09:00:00' },
+    });
+    const withPhotos = (...blobs: readonly string[]) =>
+      blobs.map((blob) => ({ v: 1, e: 'photo.add', photo: photo(blob) }) as const);
+
+    test('takes out one study and the blobs that no other names, and nothing else', async () => {
+      const [own, shared] = [await store.putBlob([ONE]), await store.putBlob([TWO])];
+      await append(
+        device.change([studyPut('goes'), addNode('a', null), ...withPhotos(own, shared)]),
+      );
+      const stays = other().change([studyPut('stays'), addNode('b', null), ...withPhotos(shared)]);
+      await store.append('study-2', [stays], 'R. Example');
+      const before = await store.version();
+      await store.purge(STUDY);
+      expect(await held()).toEqual([]);
+      expect((await store.studies()).map((s) => s.title)).toEqual(['stays']);
+      expect((await store.find({ limit: 10 })).map((row) => row.id)).toEqual(['b']);
+      expect((await store.find({ text: 'name', limit: 10 })).map((row) => row.id)).toEqual(['b']);
+      expect([await store.hasBlob(own), await store.hasBlob(shared)]).toEqual([false, true]);
+      expect(await store.version()).not.toBe(before);
+    });
+
+    test('is for good: no device brings the study back', async () => {
+      const change = device.change([studyPut('goes')]);
+      await append(change);
+      await store.purge(STUDY);
+      const refusal = await refusalOf(append(change));
+      expect(refusal).toMatchObject({ code: 'not-allowed', value: STUDY });
+      expect(refusal.why).toMatch(/purged from this library on \d{4}-/);
+      expect(await held()).toEqual([]);
+      await store.append('study-2', [other().change([studyPut('other')])], 'R. Example');
+      await store.purge(STUDY);
+      expect((await store.studies()).map((s) => s.title)).toEqual(['other']);
     });
   });
 

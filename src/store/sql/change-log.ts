@@ -4,6 +4,7 @@ import { idConflict, seqConflict } from '../conflict.ts';
 import type { Ack, Arrived } from '../port.ts';
 import { type StoredText, storedText } from '../stored-text.ts';
 import { arrivedOf, rowOf } from './change-rows.ts';
+import { mustNotBePurged } from './purge.ts';
 import type { Tables } from './tables.ts';
 
 /** A change now held that was not before, with its order of arrival over all studies. */
@@ -24,6 +25,7 @@ export async function storeChanges(
   batch: readonly Change[],
   author: string,
 ): Promise<{ readonly ack: Ack; readonly fresh: readonly Fresh[] }> {
+  await mustNotBePurged(db, study);
   const received = new Date().toISOString();
   const fresh: Fresh[] = [];
   let at = await lastArrival(db, study);

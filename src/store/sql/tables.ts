@@ -22,6 +22,15 @@ export interface ChangesTable {
   body: string;
 }
 
+/** One row for each study that was taken out for good. */
+export interface PurgedTable {
+  study: string;
+  /** ISO 8601, UTC. */
+  purged: string;
+  /** Hashes of blobs still to be taken off the disk, parted by commas; null when all is done. */
+  blobs: string | null;
+}
+
 /** The one row that says which migrations have run. */
 export interface SchemaTable {
   version: number;
@@ -82,6 +91,7 @@ export interface TouchesTable {
 
 export interface Tables {
   changes: ChangesTable;
+  purged: PurgedTable;
   schema: SchemaTable;
   studies: StudiesTable;
   nodes: NodesTable;

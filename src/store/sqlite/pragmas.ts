@@ -7,9 +7,20 @@ export async function dataVersion<T>(db: Kysely<T>): Promise<number> {
 }
 
 /**
- * Moves the log into the database file and empties it, as far as other processes let it. What
- * stays in the log is as safe there, and is read from it next time.
+ * Moves the log into the database file and empties it, as far as other processes let it; true
+ * when they did. What stays in the log is as safe there, and is read from it next time.
  */
-export async function checkpoint<T>(db: Kysely<T>): Promise<void> {
-  await sql`pragma wal_checkpoint(truncate)`.execute(db);
+export async function checkpoint<T>(db: Kysely<T>): Promise<boolean> {
+  const { rows } = await sql<{ busy: number }>`pragma wal_checkpoint(truncate)`.execute(db);
+  return rows[0]?.busy === 0;
+}
+
+/** From now on what this connection deletes is written over with zeros. */
+export async function deleteSecurely<T>(db: Kysely<T>): Promise<void> {
+  await sql`pragma secure_delete=on`.execute(db);
+}
+
+/** Writes the database anew, without the pages that deleted rows have left. */
+export async function vacuum<T>(db: Kysely<T>): Promise<void> {
+  await sql`vacuum`.execute(db);
 }

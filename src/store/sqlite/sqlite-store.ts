@@ -1,14 +1,16 @@
 import { join } from 'node:path';
 import type { Kysely } from 'kysely';
-import type { Change, Sha256 } from '../../study/index.ts';
+import { type Change, RefusalError, type Sha256 } from '../../study/index.ts';
 import { FileBlobs } from '../file-blobs.ts';
 import { makeFolder, syncFolder } from '../files.ts';
 import { HeldStage } from '../held-stage.ts';
 import type { Ack, Arrived, PartQuery, PartRow, Stage, Store, StudyHead } from '../port.ts';
+import { refusal } from '../refuse.ts';
 import { changesSince, lastSeq } from '../sql/change-log.ts';
 import { findParts } from '../sql/find-parts.ts';
 import { keepChanges, stageIn } from '../sql/keep-changes.ts';
 import { migrate, needsMigration } from '../sql/migrations/index.ts';
+import { blobsToWipe, purgeRows, purgesAreDone } from '../sql/purge.ts';
 import { rebuildProjections } from '../sql/rebuild.ts';
 import { studyHeads } from '../sql/study-heads.ts';
 import type { SqlLibrary, Tables } from '../sql/tables.ts';
@@ -16,7 +18,7 @@ import { WriteTurn } from '../write-turn.ts';
 import { backUp } from './backup.ts';
 import { type Connection, openReader, openWriter } from './connection.ts';
 import { FTS_WORDS } from './fts-words.ts';
-import { checkpoint, dataVersion } from './pragmas.ts';
+import { checkpoint, dataVersion, deleteSecurely, vacuum } from './pragmas.ts';
 
 export interface SqliteStoreOptions {
   /** How long a writer waits for another one before it is refused `busy`. */
@@ -41,7 +43,9 @@ export async function openSqliteStore(
       await writer.db.transaction().execute((db) => migrate(over(db)));
       await syncFolder(dir);
     }
-    return new SqliteStore(dir, file, waitMs, writer, openReader(file));
+    const store = new SqliteStore(dir, file, waitMs, writer, openReader(file));
+    await store.wipePurged().catch(leaveIfBusy);
+    return store;
   } catch (error) {
     writer.close();
     throw error;
@@ -50,6 +54,7 @@ export async function openSqliteStore(
 
 /** Reads and writes go by connections of their own, so that no reader waits for a writer. */
 class SqliteStore implements Store {
+  readonly #file: string;
   readonly #turn: WriteTurn;
   readonly #blobs: FileBlobs;
   readonly #writer: Connection;
@@ -57,6 +62,7 @@ class SqliteStore implements Store {
   #stage: Stage | undefined;
 
   constructor(dir: string, file: string, waitMs: number, writer: Connection, reader: Connection) {
+    this.#file = file;
     this.#turn = new WriteTurn(file, waitMs);
     this.#blobs = new FileBlobs(join(dir, 'blobs'));
     this.#writer = writer;
@@ -99,6 +105,29 @@ class SqliteStore implements Store {
     return this.#write(rebuildProjections);
   }
 
+  async purge(study: string): Promise<void> {
+    await deleteSecurely(this.#writer.db);
+    await this.#write((library) => purgeRows(library, study));
+    if (!(await this.wipePurged())) throw tracesStay(this.#file);
+  }
+
+  /**
+   * Ends what a purge has begun: takes blobs off the disk and wipes what deleted rows left in the
+   * files. False when another program keeps the log from being emptied.
+   */
+  async wipePurged(): Promise<boolean> {
+    const { db } = this.#writer;
+    const blobs = await blobsToWipe(db);
+    if (blobs === undefined) return true;
+    return this.#turn.during(async () => {
+      for (const hash of blobs) await this.#blobs.wipeBlob(hash);
+      await vacuum(db);
+      const isEmpty = await checkpoint(db);
+      if (isEmpty) await purgesAreDone(db);
+      return isEmpty;
+    });
+  }
+
   version(): Promise<number> {
     return dataVersion(this.#reader.db);
   }
@@ -137,6 +166,19 @@ class SqliteStore implements Store {
     return this.#turn.during(() => this.#writer.db.transaction().execute((db) => work(over(db))));
   }
 }
+
+/** Another program may be at it, or in the way: the next opening tries again. */
+function leaveIfBusy(error: unknown): void {
+  if (!(error instanceof RefusalError) || error.refusals[0].code !== 'busy') throw error;
+}
+
+const tracesStay = (file: string): RefusalError =>
+  refusal(
+    'busy',
+    { file },
+    'the study is out, but another program keeps its traces in the log from being wiped',
+    'Close every other program that uses the library, then open it once: that wipes them.',
+  );
 
 /** SQLite's own SQL beside a connection or a transaction. */
 const over = (db: Kysely<Tables>): SqlLibrary => ({ db, words: FTS_WORDS });

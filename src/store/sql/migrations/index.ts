@@ -3,6 +3,7 @@ import { refusal } from '../../refuse.ts';
 import type { SqlLibrary, Tables } from '../tables.ts';
 import { changes } from './0001-changes.ts';
 import { projections } from './0002-projections.ts';
+import { purged } from './0003-purged.ts';
 
 /** The projections as they are now, for making them again. */
 export { projections };
@@ -11,6 +12,7 @@ export { projections };
 const MIGRATIONS: readonly ((library: SqlLibrary) => Promise<void>)[] = [
   ({ db }) => changes(db),
   ({ db, words }) => projections(db, words),
+  ({ db }) => purged(db),
 ];
 
 /**
