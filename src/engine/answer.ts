@@ -29,10 +29,17 @@ export function answer(question: Question, bound: BoundInputs, run: Run = NO_PRO
   const { body, valid, figures } = question;
   const isPlain = valid || figures || (body.body === 'tally' && body.detail);
   const plain = isPlain ? plainInputs(bound) : undefined;
+  const looked = question.look?.(bound, run);
   const detail =
-    result.detail ?? (plain && body.body === 'tally' ? body.detail?.(plain) : undefined);
+    looked?.detail ??
+    result.detail ??
+    (plain && body.body === 'tally' ? body.detail?.(plain) : undefined);
   const drawn = plain && ownFigures(question, plain, outs, detail);
-  const invalid = [...((plain && valid?.(plain)) ?? []), ...(drawn?.findings ?? [])];
+  const invalid = [
+    ...((plain && valid?.(plain)) ?? []),
+    ...(looked?.findings ?? []),
+    ...(drawn?.findings ?? []),
+  ];
   const base = {
     question: question.id,
     version: question.version,

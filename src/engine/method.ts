@@ -53,6 +53,11 @@ export interface Question {
    */
   readonly onRequest?: true;
   /**
+   * Looks once at the bound inputs with their spreads, for a search or a table that needs more
+   * than nominal numbers. Its table stands in the place of the body's.
+   */
+  readonly look?: (bound: BoundLook, run: Run) => Looked;
+  /**
    * What it draws beside its numbers, from the nominal inputs, the results and the answer's
    * table. Must not throw: a figure with a number that is none is left out and found. Results
    * that decide and sums of groups are drawn without it.
@@ -63,6 +68,14 @@ export interface Question {
     detail: DetailTable | undefined,
   ) => readonly Figure[];
 }
+
+/** Inputs as they were bound: cells with their linear forms. */
+export interface BoundLook {
+  readonly scalars: Readonly<Record<string, Found>>;
+  readonly terms: Readonly<Record<string, FoundTerm>>;
+  readonly tables: Readonly<Record<string, readonly FoundRow[]>>;
+}
+export type Looked = Pick<Solved, 'findings' | 'detail'>;
 
 export interface Section {
   readonly id: string;

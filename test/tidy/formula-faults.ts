@@ -1,14 +1,15 @@
-import type {
-  InputSpec,
-  PlainInputs,
-  Question,
-  RowBody,
-  ScalarColumn,
-  ScalarInput,
-  SolveBody,
-  TallyBody,
-  TermColumn,
-  WrittenInputs,
+import {
+  askWritten,
+  type InputSpec,
+  type PlainInputs,
+  type Question,
+  type RowBody,
+  type ScalarColumn,
+  type ScalarInput,
+  type SolveBody,
+  type TallyBody,
+  type TermColumn,
+  type WrittenInputs,
 } from '../../src/engine/index.ts';
 import { parseQuantity } from '../../src/quantity/index.ts';
 import { scalarsOf, tablesOf, when } from './question-parts.ts';
@@ -124,7 +125,7 @@ function tallyFaults(body: TallyBody, q: Question): readonly string[] {
       ),
     ),
     ...body.terms.flatMap((t) => arity(t.name, t.each, t.needs.length)),
-    ...columnFaults(body, of('scalar')),
+    ...columnFaults(body, of('scalar'), q),
     ...when(
       body.groupBy !== undefined && !of('term').includes(body.groupBy),
       `groups by ${body.groupBy}, which is no column of words`,
@@ -133,10 +134,10 @@ function tallyFaults(body: TallyBody, q: Question): readonly string[] {
 }
 
 /**
- * Sums that need what is no column, and columns that move no sum. A sum may need a column only
- * to leave out the rows that lack it.
+ * Sums that need what is no column, and columns that move no sum and are not looked at either. A
+ * sum may need a column only to leave out the rows that lack it.
  */
-function columnFaults(body: TallyBody, columns: readonly string[]): readonly string[] {
+function columnFaults(body: TallyBody, columns: readonly string[], q: Question): readonly string[] {
   const moves = body.terms.flatMap((t) => {
     const idle = unused([t.each], t.needs);
     return t.needs.filter((name) => !idle.includes(name));
@@ -147,7 +148,19 @@ function columnFaults(body: TallyBody, columns: readonly string[]): readonly str
       .filter((name) => !columns.includes(name))
       .map((name) => `a sum needs ${name}, which is no column of numbers`),
     ...columns
-      .filter((name) => !moves.includes(name))
+      .filter((name) => !moves.includes(name) && !isLookedAt(q, body.table, name))
       .map((name) => `column ${name} is asked for and moves no sum`),
   ];
+}
+
+/** Whether what a question finds by looking changes when a column of the example is left empty. */
+function isLookedAt(q: Question, table: string, column: string): boolean {
+  const rows = q.example[table];
+  if (!q.look || typeof rows !== 'object') return false;
+  const said = (example: WrittenInputs): string => {
+    const { detail, findings } = askWritten(q, example);
+    return JSON.stringify([detail, findings]);
+  };
+  const without = rows.map((row) => ({ ...row, [column]: '' }));
+  return said(q.example) !== said({ ...q.example, [table]: without });
 }
