@@ -1,10 +1,10 @@
 import { createHash, randomUUID } from 'node:crypto';
 import { constants, createReadStream } from 'node:fs';
-import { access, type FileHandle, open, rename, rm } from 'node:fs/promises';
+import { access, type FileHandle, open, readdir, rename, rm, stat } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { Sha256 } from '../study/index.ts';
 import { asFileRefusal, makeFolder, syncFolder } from './files.ts';
-import type { Blobs } from './port.ts';
+import type { BlobHead, Blobs } from './port.ts';
 import { refusal } from './refuse.ts';
 
 /** Content-addressed bytes in a folder: `<first two digits of the hash>/<hash>`. */
@@ -46,6 +46,22 @@ export class FileBlobs implements Blobs {
     );
   }
 
+  async *blobs(): AsyncIterable<BlobHead> {
+    for (const folder of (await readdir(this.#folder)).sort()) {
+      if (!/^[0-9a-f]{2}$/.test(folder)) continue;
+      for (const hash of (await readdir(join(this.#folder, folder))).sort())
+        yield { hash, bytes: (await stat(this.#path(hash))).size };
+    }
+  }
+
+  /** Takes away what uploads that were cut off have left, once nobody can be at them any more. */
+  async sweep(): Promise<void> {
+    for (const name of await readdir(this.#folder)) {
+      const path = join(this.#folder, name);
+      if (name.startsWith('incoming-') && (await isOld(path))) await rm(path, { force: true });
+    }
+  }
+
   /** Writes over a blob before it is deleted, as far as the disk does so; none is no error. */
   async wipeBlob(hash: Sha256): Promise<void> {
     mustBeHash(hash);
@@ -72,6 +88,15 @@ export class FileBlobs implements Blobs {
     return join(this.#folder, hash.slice(0, 2), hash);
   }
 }
+
+/** No upload takes longer. */
+const LONGEST_UPLOAD_MS = 24 * 3_600_000;
+
+const isOld = (path: string): Promise<boolean> =>
+  stat(path).then(
+    ({ mtimeMs }) => Date.now() - mtimeMs > LONGEST_UPLOAD_MS,
+    () => false,
+  );
 
 const ZEROS = new Uint8Array(65_536);
 

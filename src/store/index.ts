@@ -8,4 +8,4 @@
 export { asFileRefusal } from './files.ts';
 export * from './memory-store.ts';
 export * from './port.ts';
-export * from './sqlite/sqlite-store.ts';
+export * from './sqlite/open-sqlite-store.ts';

@@ -5,7 +5,17 @@ import { blobNotFound, mustBeHash } from './file-blobs.ts';
 import { foldedHead, foldedParts } from './folded.ts';
 import { HeldStage } from './held-stage.ts';
 import { matches } from './part-row.ts';
-import type { Ack, Arrived, PartQuery, PartRow, Stage, Store, StudyHead } from './port.ts';
+import type {
+  Ack,
+  Arrived,
+  BlobHead,
+  PartQuery,
+  PartRow,
+  Stage,
+  Store,
+  StoreCheck,
+  StudyHead,
+} from './port.ts';
 import { isPurged } from './purged.ts';
 import { refusal } from './refuse.ts';
 import { type StoredText, storedText } from './stored-text.ts';
@@ -98,6 +108,10 @@ export class MemoryStore implements Store {
     });
   }
 
+  async check(): Promise<StoreCheck> {
+    return { faults: [], rows: 'as made anew' };
+  }
+
   /** There is nothing to drop: rows are made from the changes each time. */
   async rebuild(): Promise<void> {}
 
@@ -130,6 +144,11 @@ export class MemoryStore implements Store {
     const bytes = this.#blobs.get(hash);
     if (!bytes) throw blobNotFound(WHERE, hash);
     yield bytes;
+  }
+
+  async *blobs(): AsyncIterable<BlobHead> {
+    for (const hash of [...this.#blobs.keys()].sort())
+      yield { hash, bytes: this.#blobs.get(hash)?.length ?? 0 };
   }
 
   async hasBlob(hash: Sha256): Promise<boolean> {

@@ -92,12 +92,28 @@ export interface ChangeLog {
   lastSeq(study: Id, device: Id): Promise<number>;
 }
 
+/** A blob that is held. */
+export interface BlobHead {
+  readonly hash: Sha256;
+  readonly bytes: number;
+}
+
 /** Content-addressed bytes: written, fsynced, renamed, folder fsynced, then acknowledged. */
 export interface Blobs {
   putBlob(chunks: AsyncIterable<Uint8Array> | Iterable<Uint8Array>): Promise<Sha256>;
   /** @throws RefusalError `not-found`. */
   getBlob(hash: Sha256): AsyncIterable<Uint8Array>;
   hasBlob(hash: Sha256): Promise<boolean>;
+  /** All that are held, as their files say, in the order of their hashes. */
+  blobs(): AsyncIterable<BlobHead>;
+}
+
+/** How a library's database was found. */
+export interface StoreCheck {
+  /** What the database finds wrong with its own files; empty when they are whole. */
+  readonly faults: readonly string[];
+  /** Whether the rows are those that would be made anew; `not known` where they can't be made. */
+  readonly rows: 'as made anew' | 'other' | 'not known';
 }
 
 /** A library of studies with its projections. */
@@ -111,6 +127,10 @@ export interface Store extends ChangeLog, Blobs {
   purge(study: Id): Promise<void>;
   /** Live parts, in the order of their studies and ids. */
   find(query: PartQuery): Promise<readonly PartRow[]>;
+  /** Why nothing can be stored; absent when it can. What is there can be read. */
+  readonly readOnly?: string;
+  /** Reads the whole database, and makes all rows anew beside those that are there. */
+  check(): Promise<StoreCheck>;
   /** Drops the projections and makes them again from the changes. */
   rebuild(): Promise<void>;
   /** Changes when another process has written: compare with the last one seen. */

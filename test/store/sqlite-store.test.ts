@@ -1,4 +1,4 @@
-import { mkdtemp, readdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
+import { mkdtemp, readdir, readFile, rm, stat, utimes, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
@@ -75,16 +75,81 @@ describe('the folder', () => {
     expect((await readFile(file)).equals(before)).toBe(true);
   });
 
-  test('a library of a newer version is refused and left alone', async () => {
-    await append(await open(), device.change([studyPut('kept')]));
-    const newer = openWriter(join(dir, 'library.db'), 100);
-    await newer.db.updateTable('schema').set({ version: 999 }).execute();
-    const refusal = await refusalOf(open());
-    expect(refusal).toMatchObject({ code: 'bad-call', place: { file: join(dir, 'library.db') } });
-    expect(refusal.why).toMatch(/newer version.*999/);
-    const schema = await newer.db.selectFrom('schema').selectAll().execute();
+  test('a library of a newer version is read, and nothing of it is changed', async () => {
+    const first = await open();
+    await append(first, device.change([studyPut('kept'), addNode('a', null)]));
+    const [heads, parts] = [await first.studies(), await first.find({ limit: 9 })];
+    const hash = await first.putBlob([Buffer.from('a photograph')]);
+    const writer = openWriter(join(dir, 'library.db'), 100);
+    await writer.db.updateTable('schema').set({ version: 999 }).execute();
+    // What rows look like in a version to come is not known.
+    await writer.db.schema.dropTable('nodes').execute();
+    const newer = await open();
+    expect(newer.readOnly).toContain('newer version');
+    expect(await newer.studies()).toEqual(heads);
+    expect(await newer.find({ text: 'name', limit: 9 })).toEqual(parts);
+    expect(await held(newer)).toHaveLength(1);
+    expect(await newer.lastSeq(STUDY, device.id)).toBe(1);
+    expect(await newer.hasBlob(hash)).toBe(true);
+    expect(await newer.check()).toEqual({ faults: [], rows: 'not known' });
+    await newer.backup(join(dir, 'copy.db'));
+    const writes = [
+      append(newer, device.change([studyPut('no')])),
+      newer.stage(STUDY, 'R. Example'),
+      newer.putBlob([Buffer.from('no')]),
+      newer.rebuild(),
+      newer.purge(STUDY),
+    ];
+    for (const write of writes)
+      expect(await refusalOf(write)).toMatchObject({
+        ...{ code: 'read-only', place: { file: join(dir, 'library.db') } },
+        why: expect.stringContaining('newer version'),
+      });
+    const schema = await writer.db.selectFrom('schema').selectAll().execute();
     expect(schema).toEqual([{ version: 999 }]);
-    newer.close();
+    writer.close();
+  });
+
+  test('a damaged file is refused at the opening, and left alone', async () => {
+    const store = await openSqliteStore(dir);
+    const parts = Array.from({ length: 400 }, (_, i) => addNode(`part ${i}`, null));
+    await append(store, device.change([studyPut('kept'), ...parts]));
+    await store.close();
+    const file = join(dir, 'library.db');
+    const bytes = await readFile(file);
+    bytes.fill(0xff, 5 * 4096, 9 * 4096);
+    await writeFile(file, bytes);
+    for (const checkAll of [false, true]) {
+      const refusal = await refusalOf(openSqliteStore(dir, { checkAll }));
+      expect(refusal).toMatchObject({ code: 'bad-value', place: { file } });
+      expect(refusal.next).toContain('latest backup');
+    }
+    expect((await readFile(file)).equals(bytes)).toBe(true);
+  });
+
+  test('rows that are not those of the changes are told', async () => {
+    const store = await open();
+    await append(store, device.change([studyPut('kept'), addNode('a', null)]));
+    expect(await store.check()).toEqual({ faults: [], rows: 'as made anew' });
+    const writer = openWriter(join(dir, 'library.db'), 100);
+    await writer.db.updateTable('nodes').set({ name: 'other' }).execute();
+    writer.close();
+    expect(await store.check()).toEqual({ faults: [], rows: 'other' });
+    // The check itself has mended nothing.
+    expect((await store.find({ limit: 9 }))[0]?.name).toBe('other');
+    await store.rebuild();
+    expect(await store.check()).toEqual({ faults: [], rows: 'as made anew' });
+  });
+
+  test('what cut-off uploads left is taken away after a day', async () => {
+    await (await open()).close();
+    opened.length = 0;
+    const [old, fresh] = ['incoming-old', 'incoming-fresh'].map((n) => join(dir, 'blobs', n));
+    for (const path of [old, fresh]) await writeFile(path ?? '', 'half');
+    const yesterday = new Date(Date.now() - 25 * 3_600_000);
+    await utimes(old ?? '', yesterday, yesterday);
+    await open();
+    expect(await readdir(join(dir, 'blobs'))).toEqual(['incoming-fresh']);
   });
 });
 

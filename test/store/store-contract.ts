@@ -140,6 +140,17 @@ export function storeContract(under: StoreUnderTest): void {
     });
   });
 
+  test('blobs are listed with their sizes, and the library is found whole', async () => {
+    const hashes = [await store.putBlob([ONE]), await store.putBlob([TWO])].sort();
+    await append(device.change([studyPut('one'), addNode('a', null)]));
+    const listed = [];
+    for await (const blob of store.blobs()) listed.push(blob);
+    expect(listed.map((b) => b.hash)).toEqual(hashes);
+    expect(listed.map((b) => b.bytes).sort()).toEqual([ONE.length, TWO.length]);
+    expect(await store.check()).toEqual({ faults: [], rows: 'as made anew' });
+    expect(store.readOnly).toBeUndefined();
+  });
+
   describe('a purge', () => {
     const other = () => new Device('study-2', 'device-b', 2);
     const photo = (blob: string) => ({

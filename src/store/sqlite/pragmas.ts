@@ -15,6 +15,14 @@ export async function checkpoint<T>(db: Kysely<T>): Promise<boolean> {
   return rows[0]?.busy === 0;
 }
 
+/** What the database finds wrong with its own file; the quick way leaves the indices out. */
+export async function faultsIn<T>(db: Kysely<T>, how: 'quick' | 'whole'): Promise<string[]> {
+  const query = how === 'quick' ? sql`pragma quick_check` : sql`pragma integrity_check`;
+  const { rows } = await query.execute(db);
+  const lines = rows.flatMap((row) => Object.values(row as object).map(String));
+  return lines.filter((line) => line !== 'ok');
+}
+
 /** From now on what this connection deletes is written over with zeros. */
 export async function deleteSecurely<T>(db: Kysely<T>): Promise<void> {
   await sql`pragma secure_delete=on`.execute(db);

@@ -50,7 +50,7 @@ const held = (file: string): RefusalError =>
     'Nothing of this call was stored. Wait until it has ended, then try again.',
   );
 
-const damaged = (file: string): RefusalError =>
+export const damaged = (file: string): RefusalError =>
   refusal(
     'bad-value',
     { file },

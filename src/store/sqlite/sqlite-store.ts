@@ -1,59 +1,36 @@
 import { join } from 'node:path';
 import type { Kysely } from 'kysely';
-import { type Change, RefusalError, type Sha256 } from '../../study/index.ts';
+import type { Change, RefusalError, Sha256 } from '../../study/index.ts';
 import { FileBlobs } from '../file-blobs.ts';
-import { makeFolder, syncFolder } from '../files.ts';
 import { HeldStage } from '../held-stage.ts';
-import type { Ack, Arrived, PartQuery, PartRow, Stage, Store, StudyHead } from '../port.ts';
+import type {
+  Ack,
+  Arrived,
+  BlobHead,
+  PartQuery,
+  PartRow,
+  Stage,
+  Store,
+  StoreCheck,
+  StudyHead,
+} from '../port.ts';
 import { refusal } from '../refuse.ts';
 import { changesSince, lastSeq } from '../sql/change-log.ts';
 import { findParts } from '../sql/find-parts.ts';
 import { keepChanges, stageIn } from '../sql/keep-changes.ts';
-import { migrate, needsMigration } from '../sql/migrations/index.ts';
 import { blobsToWipe, purgeRows, purgesAreDone } from '../sql/purge.ts';
 import { rebuildProjections } from '../sql/rebuild.ts';
+import { sameRows } from '../sql/same-rows.ts';
 import { studyHeads } from '../sql/study-heads.ts';
 import type { SqlLibrary, Tables } from '../sql/tables.ts';
 import { WriteTurn } from '../write-turn.ts';
 import { backUp } from './backup.ts';
-import { type Connection, openReader, openWriter } from './connection.ts';
+import type { Connection } from './connection.ts';
 import { FTS_WORDS } from './fts-words.ts';
-import { checkpoint, dataVersion, deleteSecurely, vacuum } from './pragmas.ts';
-
-export interface SqliteStoreOptions {
-  /** How long a writer waits for another one before it is refused `busy`. */
-  readonly waitMs?: number;
-}
-
-/**
- * Opens the library in a folder, making it when there is none: `library.db` and `blobs/`.
- * @throws RefusalError `read-only`, `disk-full`, `busy`, `bad-value` when the file is no library,
- * `bad-call` when it is newer than this program.
- */
-export async function openSqliteStore(
-  dir: string,
-  options: SqliteStoreOptions = {},
-): Promise<Store> {
-  const waitMs = options.waitMs ?? 5000;
-  const file = join(dir, 'library.db');
-  await makeFolder(join(dir, 'blobs'));
-  const writer = openWriter(file, waitMs);
-  try {
-    if (await needsMigration(over(writer.db), file)) {
-      await writer.db.transaction().execute((db) => migrate(over(db)));
-      await syncFolder(dir);
-    }
-    const store = new SqliteStore(dir, file, waitMs, writer, openReader(file));
-    await store.wipePurged().catch(leaveIfBusy);
-    return store;
-  } catch (error) {
-    writer.close();
-    throw error;
-  }
-}
+import { checkpoint, dataVersion, deleteSecurely, faultsIn, vacuum } from './pragmas.ts';
 
 /** Reads and writes go by connections of their own, so that no reader waits for a writer. */
-class SqliteStore implements Store {
+export class SqliteStore implements Store {
   readonly #file: string;
   readonly #turn: WriteTurn;
   readonly #blobs: FileBlobs;
@@ -99,6 +76,29 @@ class SqliteStore implements Store {
 
   find(query: PartQuery): Promise<readonly PartRow[]> {
     return findParts(over(this.#reader.db), query);
+  }
+
+  /** One transaction that is rolled back: what it makes is only looked at. */
+  async check(): Promise<StoreCheck> {
+    const faults = await faultsIn(this.#reader.db, 'whole');
+    return this.#turn.during(async () => {
+      const transaction = await this.#writer.db.startTransaction().execute();
+      try {
+        const same = await sameRows(over(transaction));
+        return { faults, rows: same ? 'as made anew' : 'other' };
+      } finally {
+        await transaction.rollback().execute();
+      }
+    });
+  }
+
+  /** Takes away what uploads that were cut off have left. */
+  sweep(): Promise<void> {
+    return this.#blobs.sweep();
+  }
+
+  blobs(): AsyncIterable<BlobHead> {
+    return this.#blobs.blobs();
   }
 
   rebuild(): Promise<void> {
@@ -167,11 +167,6 @@ class SqliteStore implements Store {
   }
 }
 
-/** Another program may be at it, or in the way: the next opening tries again. */
-function leaveIfBusy(error: unknown): void {
-  if (!(error instanceof RefusalError) || error.refusals[0].code !== 'busy') throw error;
-}
-
 const tracesStay = (file: string): RefusalError =>
   refusal(
     'busy',
@@ -181,4 +176,4 @@ const tracesStay = (file: string): RefusalError =>
   );
 
 /** SQLite's own SQL beside a connection or a transaction. */
-const over = (db: Kysely<Tables>): SqlLibrary => ({ db, words: FTS_WORDS });
+export const over = (db: Kysely<Tables>): SqlLibrary => ({ db, words: FTS_WORDS });

@@ -1,5 +1,4 @@
 import type { Kysely } from 'kysely';
-import { refusal } from '../../refuse.ts';
 import type { SqlLibrary, Tables } from '../tables.ts';
 import { changes } from './0001-changes.ts';
 import { projections } from './0002-projections.ts';
@@ -15,16 +14,12 @@ const MIGRATIONS: readonly ((library: SqlLibrary) => Promise<void>)[] = [
   ({ db }) => purged(db),
 ];
 
-/**
- * Whether a library's schema is older than this program's: only then it has to be written on
- * opening.
- * @throws RefusalError `bad-call` when the library is newer than the program.
- */
-export async function needsMigration({ db }: SqlLibrary, where: string): Promise<boolean> {
+/** A library's schema beside this program's: older ones are brought up to it, newer ones only read. */
+export async function schemaAge({ db }: SqlLibrary): Promise<'older' | 'same' | 'newer'> {
   const tables = await db.introspection.getTables();
   const held = tables.some((table) => table.name === 'schema') ? await version(db) : 0;
-  if (held > MIGRATIONS.length) throw newerLibrary(where, held);
-  return held < MIGRATIONS.length;
+  if (held === MIGRATIONS.length) return 'same';
+  return held > MIGRATIONS.length ? 'newer' : 'older';
 }
 
 /** Brings a library's schema to this program's, inside the transaction that is open on it. */
@@ -44,11 +39,3 @@ async function version(db: Kysely<Tables>): Promise<number> {
   const row = await db.selectFrom('schema').select('version').executeTakeFirst();
   return row?.version ?? 0;
 }
-
-const newerLibrary = (where: string, held: number) =>
-  refusal(
-    'bad-call',
-    { file: where },
-    `the library was written by a newer version of this program: its schema is ${held}, this program knows ${MIGRATIONS.length}`,
-    'Nothing was changed. Open it with the newer version, or open another library.',
-  );
