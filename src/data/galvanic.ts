@@ -39,15 +39,15 @@ export const METALS: readonly Metal[] = [
   { id: 'magnesium', words: 'magnesium', index: 1.75, match: ['magnesium', 'mg', 'az91', 'am60'] },
 ];
 
-/** Differences of index up to which a pair is let stand, V, by where it is. */
+/**
+ * Differences of index up to which a pair is let stand, V: outside, wet or salty; inside, not
+ * controlled; of controlled temperature and humidity. As reprinted with the table.
+ */
 export const GALVANIC_LIMITS = {
   harsh: 0.15,
   normal: 0.25,
   controlled: 0.5,
 } as const;
-
-export const GALVANIC_SOURCE =
-  'anodic index, limits 0.15 / 0.25 / 0.50 V for harsh, indoor and controlled places: as reprinted in general references after MIL-STD-889';
 
 /** Metals whose words do not name the surface when another one is named with them. */
 const BENEATH: Readonly<Record<string, string>> = { stainless: 'iron', zinc: 'iron' };

@@ -1,4 +1,4 @@
-import { GALVANIC_LIMITS, GALVANIC_SOURCE, type Metal, metalsIn } from '../../data/index.ts';
+import { GALVANIC_LIMITS, type Metal, metalsIn } from '../../data/index.ts';
 import {
   type DetailTable,
   type Finder,
@@ -10,6 +10,12 @@ import { CENSUS } from '../sections.ts';
 import { parseFastenerSpec } from './fastener-spec.ts';
 import { jointCount, jointTable } from './joint-columns.ts';
 import { jointEnd, type Side } from './joint-ends.ts';
+
+const PLACES = ['harsh', 'normal', 'controlled'] as const;
+
+/** Of a word that is none of the places the strictest. */
+const limitIn = (word: string | undefined): number =>
+  GALVANIC_LIMITS[PLACES.find((place) => place === word) ?? 'harsh'];
 
 /** Materials of what a joint holds on one side. */
 const side = (name: Side, meaning: string): TermColumn => ({
@@ -54,25 +60,13 @@ export default question({
       fastener,
     ),
     {
-      in: 'scalar',
-      name: 'limit',
-      symbol: 'ΔV',
-      kind: 'voltage',
-      unit: 'V',
-      meaning: 'difference of index up to which a pair is let stand',
-      range: [0.05, 1],
-      bounds: { above: 0 },
-      where: 'the table of metals: 0.15 V where it is wet and salty',
-      find: (at) =>
-        at.tabled({
-          id: 'galvanic/harsh',
-          words: 'limit for harsh places',
-          x: GALVANIC_LIMITS.harsh,
-          spread: { s: 'exact' },
-          how: 'supplied',
-          source: GALVANIC_SOURCE,
-        }),
-      assumed: `exactly ${GALVANIC_LIMITS.harsh} V`,
+      in: 'term',
+      name: 'place',
+      meaning:
+        'where the joints are: harsh is outside, wet or salty; normal is inside, not controlled',
+      options: PLACES,
+      where: 'not in a study: harsh unless another is asked for',
+      find: (at) => at.word(at.given('place') || 'harsh'),
     },
   ],
   body: {
@@ -91,8 +85,9 @@ export default question({
         symbol: 'G!',
         kind: 'count',
         unit: '1',
-        meaning: 'of these, groups whose indices differ by more than the limit',
-        shown: 'groups with max |V₁ − V₂| > ΔV',
+        meaning: 'of these, groups whose indices differ by more than the limit of the place',
+        shown:
+          'groups with max |V₁ − V₂| above 0.15 V (harsh), 0.25 V (normal), 0.50 V (controlled)',
       },
       {
         name: 'elements',
@@ -103,9 +98,9 @@ export default question({
         shown: 'Σ n of these',
       },
     ],
-    solve: ({ tables, scalars }) => {
+    solve: ({ tables, terms }) => {
       const pairs = (tables.joints ?? []).flatMap(widestPair);
-      const limit = Number(scalars.limit) + 1e-9;
+      const limit = limitIn(terms.place) + 1e-9;
       const beyond = pairs.filter(({ volts }) => volts > limit);
       return {
         outputs: {
@@ -148,7 +143,7 @@ export default question({
       { count: '4', from: 'Al 6082-T6', to: 'copper', fastener: 'steel' },
       { count: '18', from: 'steel', to: 'Al 6082-T6', fastener: 'steel' },
     ],
-    limit: 'exactly 0.15 V',
+    place: 'harsh',
   },
 });
 

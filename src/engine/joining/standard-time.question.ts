@@ -1,9 +1,7 @@
 import type { DetailTable, InputSpec, PlainInputs, Solved } from '../method.ts';
 import { question } from '../method.ts';
 import { CENSUS } from '../sections.ts';
-
-/** What an allowance may be a share of. */
-const BASES = ['normal time', 'shift time'] as const;
+import { ALLOWANCE_BASES, type AllowanceBase, allowanceBase } from './allowance-base.ts';
 
 const percent = (
   name: string,
@@ -47,14 +45,7 @@ export default question({
     },
     percent('rating', 'r', 'rating of the pace, 100 % being normal', 'work.rating', [60, 140]),
     percent('allowance', 'a', 'allowance', 'work.allowance', [0, 40]),
-    {
-      in: 'term',
-      name: 'base',
-      meaning: 'what the allowance is a share of: there is no usual choice',
-      options: BASES,
-      where: 'base of the allowance, of the vehicle',
-      find: (at) => at.text(at.subject, 'work.allowanceBase'),
-    },
+    allowanceBase,
   ],
   body: {
     body: 'solve',
@@ -111,14 +102,14 @@ export default question({
 
 function standardTime({ scalars, terms }: PlainInputs): Solved {
   const { observed = Number.NaN, rating = Number.NaN, allowance = Number.NaN } = scalars;
-  const base = BASES.find((b) => b === terms.base);
+  const base = ALLOWANCE_BASES.find((b) => b === terms.base);
   const normal = observed * rating;
   const factor = base === 'normal time' ? 1 + allowance : 1 / (1 - allowance);
   const possible = base !== undefined && (base === 'normal time' || allowance < 1);
   return {
     outputs: { normal, standard: possible ? normal * factor : Number.NaN },
     detail: allowanceTable(base, allowance, factor),
-    findings: base === undefined ? [baseOpen(terms.base ?? '')] : [],
+    findings: [base === undefined ? baseOpen(terms.base ?? '') : baseNamed(base)],
   };
 }
 
@@ -136,6 +127,17 @@ const allowanceTable = (
   rows: [[allowance, base ?? 'not said', base === undefined ? 'none' : factor]],
 });
 
+/** Printed wherever the time is: the same percentage of the other base is another time. */
+const baseNamed = (base: AllowanceBase) =>
+  ({
+    code: 'allowance-base',
+    level: 'note',
+    place: { property: 'work.allowanceBase', column: 'base' },
+    value: base,
+    what: `the allowance is a share of ${base}`,
+    next: 'Nothing to do.',
+  }) as const;
+
 const baseOpen = (value: string) =>
   ({
     code: 'allowance-base-open',
@@ -143,5 +145,5 @@ const baseOpen = (value: string) =>
     place: { property: 'work.allowanceBase', column: 'base' },
     value,
     what: 'what the allowance is a share of is not said, and no choice is made for you',
-    next: `Say one of: ${BASES.join(', ')}.`,
+    next: `Say one of: ${ALLOWANCE_BASES.join(', ')}.`,
   }) as const;

@@ -1,5 +1,6 @@
 import { question } from '../method.ts';
 import { CENSUS } from '../sections.ts';
+import { allowanceBase } from './allowance-base.ts';
 
 export default question({
   id: 'station-count',
@@ -34,9 +35,10 @@ export default question({
       where: 'takt, of the vehicle',
       find: (at) => at.number(at.subject, 'work.takt'),
     },
+    allowanceBase,
   ],
   body: {
-    body: 'row',
+    body: 'solve',
     outputs: [
       {
         name: 'stations',
@@ -45,9 +47,16 @@ export default question({
         unit: '1',
         meaning: 'stations of one person each, perfectly balanced: round up',
         shown: 'Z = T / τ',
-        of: (t, takt) => t / takt,
       },
     ],
+    solve: ({ scalars, terms }) => ({
+      outputs: { stations: Number(scalars.standard) / Number(scalars.takt) },
+      detail: {
+        title: 'What the time rests on',
+        columns: [{ name: 'allowance is a share of' }],
+        rows: [[terms.base || 'not said']],
+      },
+    }),
   },
   modelError: {},
   sources: [
@@ -66,5 +75,5 @@ export default question({
       test: 'test/published/allowances.test.ts',
     },
   ],
-  example: { standard: '24 ± 2 min', takt: 'exactly 240 s' },
+  example: { standard: '24 ± 2 min', takt: 'exactly 240 s', base: 'normal time' },
 });

@@ -120,11 +120,13 @@ export class Closure {
     return left;
   }
 
+  /** Below the assembly that is off first; a joint may hold to the assembly itself. */
   #isInside(id: Id): boolean {
-    const inside = this.#first?.inside ?? new Set();
+    const { assembly, inside = new Set() } = this.#first ?? {};
     const joint = this.#graph.joint(id);
     if (!joint) return inside.has(id) || this.#graph.kind(id) === 'step';
-    return [...joint.from, ...joint.to].every((end) => end !== LOST && inside.has(end));
+    const ends = [...joint.from, ...joint.to];
+    return ends.every((end) => end !== LOST && (end === assembly || inside.has(end)));
   }
 
   #choose(): void {
