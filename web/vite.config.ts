@@ -11,6 +11,7 @@ const SERVER = 'http://127.0.0.1:4270';
 export default defineConfig({
   plugins: [react()],
   build: { outDir: 'dist', assetsInlineLimit: 0, chunkSizeWarningLimit: 700 },
-  worker: { format: 'es' },
+  // One file, so that a server that goes away can't leave the worker without a question.
+  worker: { format: 'es', rolldownOptions: { output: { codeSplitting: false } } },
   server: { proxy: { '/api': SERVER } },
 });

@@ -8,11 +8,20 @@ import { createInterface } from 'node:readline';
 import { ROOT } from '../../scripts/root.ts';
 import { createStudy, deviceOf, importRecord, Library } from '../../src/app/index.ts';
 import { openSqliteStore } from '../../src/store/index.ts';
-import type { Id } from '../../src/study/index.ts';
+import { type Change, clockText, type Id, ulid } from '../../src/study/index.ts';
 import { builtPages } from './built-pages.ts';
 
 export const CLEAN = 'VAN-27';
 export const FAULTY = 'VAN-27 with planted faults';
+
+/** A change as `post` takes it. */
+export interface Posted {
+  readonly device: Id;
+  readonly seq: number;
+  readonly words: string;
+}
+
+const freshId = (): Id => ulid(Date.now(), Math.random);
 
 /** The real server in a process of its own, on a library into which the demo was imported. */
 export class DemoServer {
@@ -54,10 +63,37 @@ export class DemoServer {
     return `${origin}/s/${this.studies[study]}${path}#${hash}`;
   }
 
+  /** Posts a change with one claim, past any page. @throws Error when it is not acknowledged. */
+  async post(study: string, { device, seq, words }: Posted): Promise<void> {
+    const [origin = '', token = ''] = this.address.split('/#token=');
+    const [id, claim] = [freshId(), freshId()];
+    const change: Change = {
+      ...{ id, study: this.studies[study] ?? '', device, seq, by: 'test', gesture: id, words },
+      clock: clockText({ ms: Date.now(), count: 0, device }),
+      saw: {},
+      entries: [
+        {
+          v: 1,
+          e: 'claim.put',
+          claim: {
+            ...{ id: claim, words, how: 'guessed', by: 'test', about: [], evidence: [] },
+            heard: '2026-01-05T09:00:00',
+          },
+        },
+      ],
+    };
+    const answer = await fetch(`${origin}/api/studies/${change.study}/changes`, {
+      method: 'POST',
+      headers: { authorization: `Bearer ${token}`, 'content-type': 'application/json' },
+      body: JSON.stringify({ changes: [change] }),
+    });
+    if (!answer.ok) throw new Error(`not acknowledged: ${await answer.text()}`);
+  }
+
   /** Ends it at once, whatever it is doing. */
   async kill(): Promise<void> {
     const child = this.#child;
-    if (!child || child.exitCode !== null) return;
+    if (!child || child.exitCode !== null || child.signalCode !== null) return;
     const ended = once(child, 'exit');
     child.kill('SIGKILL');
     await ended;

@@ -132,6 +132,61 @@ it('without a server an edit holds, waits in the browser and is sent later', asy
   await page.context().close();
 });
 
+it('two pages of one browser count their changes under names of their own', async () => {
+  const first = await openPage(browser, server.page(CLEAN, '/claims'));
+  const second = await first.page.context().newPage();
+  await second.goto(server.page(CLEAN, '/claims'));
+  const pages = [first.page, second];
+  for (const page of pages) await page.getByLabel('What was said').waitFor();
+  for (const [i, page] of pages.entries()) {
+    await page.getByLabel('What was said').fill(`said on page ${i}`);
+    await page.getByRole('button', { name: 'Keep the claim' }).click();
+  }
+  for (const page of pages)
+    for (const i of [0, 1])
+      await page.getByRole('heading', { name: `said on page ${i}` }).waitFor();
+  for (const page of pages) await saved(page).waitFor({ state: 'attached' });
+  await first.page.context().close();
+});
+
+it('a change that the server refuses is shown with its next step, and can be taken back', async () => {
+  const { page } = await openPage(browser, server.page(CLEAN, '/claims'));
+  await page.getByLabel('What was said').waitFor();
+  const device = await page.evaluate<string>("localStorage.getItem('hoistside.device')");
+  await server.kill();
+  for (const words of ['this one is refused', 'this one waits behind it']) {
+    await page.getByLabel('What was said').fill(words);
+    await page.getByRole('button', { name: 'Keep the claim' }).click();
+    await page.getByRole('heading', { name: words }).waitFor();
+  }
+  await server.run();
+  // As a copied browser would: another first change of this device is there already.
+  await server.post(CLEAN, { device, seq: 1, words: 'from the copy' });
+  await page.goto(server.page(CLEAN, '/claims'));
+  await page.getByRole('button', { name: 'change refused' }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByRole('alert').waitFor();
+  await dialog.getByRole('button', { name: /^Take this change back/ }).click();
+  await page.getByRole('heading', { name: 'this one is refused' }).waitFor({ state: 'detached' });
+  await page.getByRole('heading', { name: 'this one waits behind it' }).waitFor();
+  await saved(page).waitFor({ state: 'attached' });
+  await page.context().close();
+});
+
+it('a mass below zero is refused where it is typed', async () => {
+  const { page } = await openPage(browser, server.page(CLEAN, '/parts'));
+  await openMass(page, '10-005');
+  const dialog = page.getByRole('dialog');
+  await dialog.getByRole('button', { name: 'Correct, or measure again' }).click();
+  await dialog.getByLabel('New value').fill('−5.3 ± 0.01 kg');
+  await dialog.getByLabel('Instrument').fill('scale B');
+  await dialog.getByLabel('What was wrong with the old value').fill('sign');
+  await dialog.getByRole('button', { name: 'Correct', exact: true }).click();
+  await dialog.getByText('mass, all pieces is negative').waitFor();
+  await dialog.getByText('Check the sign and the tare.').waitFor();
+  await page.context().close();
+});
+
 it('what another page records arrives by itself', async () => {
   const one = await openPage(browser, server.page(CLEAN, '/claims'));
   const two = await openPage(browser, server.page(CLEAN, '/claims'));

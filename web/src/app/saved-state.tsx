@@ -12,13 +12,11 @@ export function SavedState() {
   const isOpen = state.waiting > 0 || state.unreachable !== undefined;
   return (
     <>
-      <button
-        type="button"
-        className={`saved ${isOpen ? 'open' : ''}`}
-        onClick={() => setShown(true)}
-      >
-        <span role="status">{wordsOf(state)}</span>
-      </button>
+      <div role="status">
+        <button type="button" className={isOpen ? 'open' : ''} onClick={() => setShown(true)}>
+          {wordsOf(state)}
+        </button>
+      </div>
       {shown && (
         <SheetDialog title="What is saved" onClose={() => setShown(false)}>
           <SavedMore state={state} onDone={() => setShown(false)} />

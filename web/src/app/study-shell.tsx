@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
-import { Link, Outlet, useParams } from '@tanstack/react-router';
+import { Link, Outlet, useParams, useRouter } from '@tanstack/react-router';
 import { proxy } from 'comlink';
 import { useState } from 'react';
 import { Refusals } from '../parts/refusals.tsx';
@@ -17,9 +17,15 @@ export function StudyShell() {
   const { study } = useParams({ from: '/s/$study' });
   const { desk } = useClient();
   const [read, setRead] = useState(0);
+  const router = useRouter();
   const opened = useQuery({
     queryKey: ['study', study, 'header'],
-    queryFn: () => desk.open(study, proxy(setRead)),
+    queryFn: async () => {
+      const header = await desk.open(study, proxy(setRead));
+      // All pages are fetched now: a server that goes away later takes none of them along.
+      for (const route of Object.values(router.routesById)) void router.loadRouteChunk(route);
+      return header;
+    },
   });
   if (!opened.data) return <Opening read={read} error={opened.error} />;
   return (

@@ -30,7 +30,7 @@ export function ClaimCard({ row, tying, onTie }: ClaimCardProps) {
       </p>
       {tie ? (
         <p>
-          Holds if “{tie.title}” of {tie.subjectWords} gives {tie.output} {testText(row)}.
+          Holds if “{tie.title}” of {tie.subjectWords} gives {tie.outputWords}: {testText(row)}.
         </p>
       ) : (
         <p className="open">open: not tied to a question yet</p>

@@ -16,7 +16,11 @@ import { nodeWords } from './node-words.ts';
 export interface ClaimRow {
   readonly claim: Claim;
   readonly about: readonly { readonly id: Id; readonly words: string }[];
-  readonly tie?: Tie & { readonly title: string; readonly subjectWords: string };
+  readonly tie?: Tie & {
+    readonly title: string;
+    readonly subjectWords: string;
+    readonly outputWords: string;
+  };
   readonly state: ClaimState['state'];
   readonly out?: SheetOut;
   readonly decision?: Decision;
@@ -46,11 +50,16 @@ const tieWords = (
   tie: Tie,
   view: StudyView,
   questions: Questions,
-): NonNullable<ClaimRow['tie']> => ({
-  ...tie,
-  title: questions.get(tie.question)?.title ?? tie.question,
-  subjectWords: wordsOf(view, tie.subject),
-});
+): NonNullable<ClaimRow['tie']> => {
+  const question = questions.get(tie.question);
+  const output = question?.body.outputs.find((o) => o.name === tie.output);
+  return {
+    ...tie,
+    title: question?.title ?? tie.question,
+    subjectWords: wordsOf(view, tie.subject),
+    outputWords: output?.meaning ?? tie.output,
+  };
+};
 
 function wordsOf(view: StudyView, id: Id): string {
   const node = view.node(id);

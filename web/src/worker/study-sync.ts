@@ -1,5 +1,7 @@
 import {
   type Change,
+  changesOf,
+  checkChange,
   type Entry,
   extend,
   fold,
@@ -74,7 +76,7 @@ export class StudySync {
     this.#closed = true;
   }
 
-  /** Does it here at once; the server follows. */
+  /** Does it here at once; the server follows. @throws RefusalError for what no change may carry. */
   async record({ by, words, entries, undoes }: Act): Promise<Change> {
     const { study, device, view } = this;
     const author = { study, by, device, view, nowMs: Date.now(), random: Math.random };
@@ -83,6 +85,8 @@ export class StudySync {
       entries,
       ...(undoes === undefined ? {} : { undoes }),
     });
+    const [bad, ...more] = checkChange(change);
+    if (bad) throw new RefusalError(bad, ...more);
     this.#take([change]);
     this.#waiting.push(change);
     this.told.changed();
@@ -94,24 +98,20 @@ export class StudySync {
 
   /** Takes back the refused change; those behind it are counted anew and sent. */
   async dropRefused(): Promise<void> {
-    const [dropped, ...rest] = this.#waiting;
-    if (!dropped || !this.#state.refused) return;
-    await this.outbox.remove(dropped.id, ...rest.map((c) => c.id));
-    this.#waiting = rest.map((c) => (c.device === dropped.device ? { ...c, seq: c.seq - 1 } : c));
-    await this.outbox.put(...this.#waiting);
-    await this.#readAgain();
-    this.#state = { waiting: 0 };
-    this.#tell({});
-    void this.#send();
-  }
-
-  async #readAgain(): Promise<void> {
+    if (!this.#state.refused) return;
+    const [, ...rest] = this.#waiting;
+    await this.outbox.remove(...this.#waiting.map((c) => c.id));
     this.view = fold(this.study, []);
     this.#cursor = 0;
     this.#known.clear();
     while (await this.#pull());
+    this.#waiting = countedAfter(this.view, rest);
+    await this.outbox.put(...this.#waiting);
     this.#take(this.#waiting);
+    this.#state = { waiting: 0 };
     this.told.changed();
+    this.#tell({});
+    void this.#send();
   }
 
   /** True when there was something new. */
@@ -183,6 +183,18 @@ export class StudySync {
     this.#state = { ...(refused ? { refused } : {}), ...more, waiting: this.#waiting.length };
     this.told.state(this.#state);
   }
+}
+
+/** Changes not sent yet, each counted on from what is known of its device. */
+function countedAfter(view: StudyView, waiting: readonly Change[]): Change[] {
+  const last = new Map<Id, number>();
+  for (const { device, seq } of changesOf(view))
+    last.set(device, Math.max(last.get(device) ?? 0, seq));
+  return waiting.map((change) => {
+    const seq = (last.get(change.device) ?? 0) + 1;
+    last.set(change.device, seq);
+    return { ...change, seq };
+  });
 }
 
 /** Refusals that are about the server's state, not about what was sent: it may be sent again. */
