@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openPage, seenText } from './browser.ts';
@@ -69,6 +70,16 @@ describe('overview of the demo', () => {
     await page.context().close();
   });
 
+  it('saves the report as a PDF', async () => {
+    const { page } = await openPage(browser, server.page(CLEAN));
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Report as PDF' }).click();
+    const file = await download;
+    expect(file.suggestedFilename()).toBe('VAN-27.pdf');
+    expect((await readFile(await file.path())).subarray(0, 5).toString()).toBe('%PDF-');
+    await page.context().close();
+  });
+
   it('has its title block on every sheet, marked as invented', async () => {
     const { page } = await openPage(browser, server.page(CLEAN));
     const names = ['Overview', 'Parts', 'Map', 'Questions', 'Claims', 'History'];
@@ -81,10 +92,10 @@ describe('overview of the demo', () => {
         'Study VAN-27, invented',
         'Condition kerb, as received',
         'Rates R2',
-        'Revision r 14',
         'Units mm · kg · N',
       ])
         expect(text).toContain(field);
+      expect(text).toMatch(/Revision r \d+ · [0-9a-f]{8} /);
     }
     await page.context().close();
   });

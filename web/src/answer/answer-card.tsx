@@ -29,6 +29,9 @@ export function AnswerCard({ sheet }: { readonly sheet: AnswerSheet }) {
       <FindingsList findings={sheet.findings} />
       <GroupsTable sheet={sheet} />
       {sheet.detail && <DetailTable detail={sheet.detail} />}
+      {sheet.further?.map((detail) => (
+        <DetailTable key={detail.title} detail={detail} />
+      ))}
       <details open>
         <summary>Working</summary>
         <Working sheet={sheet} />

@@ -1,5 +1,8 @@
 import { placeText, type Refusal, RefusalError } from '../../../src/study/index.ts';
 
+/** Refusals in sight before the rest folds away. */
+const IN_SIGHT = 6;
+
 /** What is wrong, where, with which value, and what to do next. */
 export function Refusals({ error }: { readonly error: unknown }) {
   if (error === null || error === undefined) return null;
@@ -7,13 +10,15 @@ export function Refusals({ error }: { readonly error: unknown }) {
   return (
     <div role="alert" className="refusals open">
       {refusals ? (
-        <ul>
-          {refusals.map((r) => (
-            <li key={`${placeText(r.place)} ${r.why} ${r.value ?? ''}`}>
-              <RefusalLine refusal={r} />
-            </li>
-          ))}
-        </ul>
+        <>
+          <RefusalItems refusals={refusals.slice(0, IN_SIGHT)} />
+          {refusals.length > IN_SIGHT && (
+            <details>
+              <summary>{refusals.length - IN_SIGHT} more</summary>
+              <RefusalItems refusals={refusals.slice(IN_SIGHT)} />
+            </details>
+          )}
+        </>
       ) : (
         <p>
           <b>This did not work.</b> {error instanceof Error ? error.message : String(error)}
@@ -23,7 +28,17 @@ export function Refusals({ error }: { readonly error: unknown }) {
   );
 }
 
-export function RefusalLine({ refusal }: { readonly refusal: Refusal }) {
+const RefusalItems = ({ refusals }: { readonly refusals: readonly Refusal[] }) => (
+  <ul>
+    {refusals.map((r) => (
+      <li key={`${placeText(r.place)} ${r.why} ${r.value ?? ''}`}>
+        <RefusalLine refusal={r} />
+      </li>
+    ))}
+  </ul>
+);
+
+function RefusalLine({ refusal }: { readonly refusal: Refusal }) {
   const place = placeText(refusal.place);
   return (
     <>

@@ -46,6 +46,7 @@ export interface AnswerSheet
     | 'steps'
     | 'groups'
     | 'detail'
+    | 'further'
     | 'findings'
     | 'basis'
     | 'sources'

@@ -6,7 +6,7 @@ import {
   type StudyView,
 } from '../../../src/study/index.ts';
 import type { AnswerSheet } from './answer-sheet.ts';
-import { onceNamed } from './node-words.ts';
+import { nodeWords, onceNamed } from './node-words.ts';
 
 /** One kind of thing that is not known or in doubt, and every place where it is. */
 export interface Gap {
@@ -28,9 +28,7 @@ export interface GapPlace {
 
 /** What is not known, and what is in doubt, from all answers: alike ones together, the most frequent last. */
 export function gapsOf(view: StudyView, answers: readonly AnswerSheet[]): Gap[] {
-  const ids = new Map<string, Id>();
-  for (const kind of NODE_KINDS)
-    for (const { id, label, name } of view.nodes(kind)) ids.set(`${label} ${name}`.trim(), id);
+  const ids = idsByWords(view);
   const groups = new Map<string, { first: Finding; places: Map<string, GapPlace> }>();
   for (const finding of answers.flatMap((a) => a.findings)) {
     if (finding.level === 'note') continue;
@@ -52,6 +50,16 @@ export function gapsOf(view: StudyView, answers: readonly AnswerSheet[]): Gap[] 
     .sort((a, b) => a.places.length - b.places.length);
 }
 
+/** Nodes by the words that findings name them with: number and name, or the number alone. */
+function idsByWords(view: StudyView): Map<string, Id> {
+  const ids = new Map<string, Id>();
+  for (const kind of NODE_KINDS)
+    for (const node of view.nodes(kind))
+      for (const words of [node.label, nodeWords(node)])
+        if (!ids.has(words)) ids.set(words, node.id);
+  return ids;
+}
+
 const WORDS: Readonly<Record<string, string>> = {
   'spread-unknown': 'Spread not known',
   'not-worked-out': 'Could not be worked out',
@@ -61,12 +69,12 @@ const WORDS: Readonly<Record<string, string>> = {
 const wordsOf = ({ code, place, what }: Finding): string =>
   code === 'missing' && place.property !== undefined
     ? `No reading of ${propertyWords(place.property)}`
-    : (WORDS[code] ?? what);
+    : (WORDS[code] ?? `${what.charAt(0).toUpperCase()}${what.slice(1)}`);
 
 function placeOf({ place, value }: Finding, ids: ReadonlyMap<string, Id>): GapPlace {
   const { subject = '', property } = place;
-  const node = ids.get(subject);
   const words = subject === '' ? propertyWords(property ?? 'the study') : onceNamed(subject);
+  const node = ids.get(words);
   return {
     words,
     ...(node ? { node } : {}),
