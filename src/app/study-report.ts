@@ -34,6 +34,7 @@ export async function studyReport(
     rates: view.rates(),
     date,
     answered: answers.answers.flatMap((answer) => answered(answer, questions, view)),
+    notAnswered: answers.refused.map(({ question, why }) => ({ question, subject: '', why })),
     claims: answers.claims.map((c) => claimOf(c, view)),
     map: mapDrawing(view, marksOf(answers)),
     photos: await photosOf(library, view.photos().slice(0, PHOTOS_PRINTED)),

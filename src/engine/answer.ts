@@ -48,6 +48,7 @@ export function answer(question: Question, bound: BoundInputs, run: Run = NO_PRO
     outs,
     steps: workingOf(question, bound, result, outs),
     ...(detail ? { detail } : {}),
+    ...(looked?.further ? { further: looked.further } : {}),
     findings: findingsOf(bound, result, invalid),
     basis: bound.basis,
     sources: question.sources,

@@ -75,7 +75,10 @@ export interface BoundLook {
   readonly terms: Readonly<Record<string, FoundTerm>>;
   readonly tables: Readonly<Record<string, readonly FoundRow[]>>;
 }
-export type Looked = Pick<Solved, 'findings' | 'detail'>;
+export interface Looked extends Pick<Solved, 'findings' | 'detail'> {
+  /** Tables beside the first one. */
+  readonly further?: readonly DetailTable[];
+}
 
 export interface Section {
   readonly id: string;
@@ -470,6 +473,8 @@ export interface Answer {
   readonly steps: readonly StepRow[];
   readonly groups?: readonly GroupRow[];
   readonly detail?: DetailTable;
+  /** Tables beside it. */
+  readonly further?: readonly DetailTable[];
   readonly figures?: readonly Figure[];
   readonly findings: readonly Finding[];
   readonly basis: Basis;

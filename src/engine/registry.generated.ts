@@ -163,6 +163,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     load: () => import('./structure/laminate-strain.question.ts'),
   },
   {
+    id: 'mass-balance',
+    title: 'Balance of the mass, in force and in moments',
+    wording: 'Do the parts close against the scales in force and in moments, module by module?',
+    subject: 'study',
+    section: { id: 'balance', title: 'Mass and balance', order: 10 },
+    load: () => import('./mass/mass-balance.question.ts'),
+  },
+  {
     id: 'mass-closure',
     title: 'Closure of the mass',
     wording: 'Do the parts add up to what the whole vehicle weighed?',

@@ -28,7 +28,13 @@ export interface ClaimState {
 /** Everything the registry can say of a study as it stands. */
 export interface StudyAnswers {
   readonly answers: readonly Answer[];
+  /** Questions that were refused, unlike conditions for example, and why. */
+  readonly refused: readonly Refused[];
   readonly claims: readonly ClaimState[];
+}
+export interface Refused {
+  readonly question: Question;
+  readonly why: string;
 }
 
 /** Nodes that a question can be asked of as things stand: all its single numbers are there. */
@@ -62,15 +68,22 @@ export function answerStudy(
   const all = [...questions.values()]
     .filter((q) => !q.onRequest)
     .sort((a, b) => a.section.order - b.section.order || (a.id < b.id ? -1 : 1));
+  const refused: Refused[] = [];
   const answers = all.flatMap((question, i) => {
     run?.tick(i / all.length);
     const from = { view, ...(rates === undefined ? {} : { rates }) };
-    return subjectsFor(question, questions, view).map((subject) =>
-      askStudy(question, questions, { ...from, subject }),
-    );
+    try {
+      return subjectsFor(question, questions, view).map((subject) =>
+        askStudy(question, questions, { ...from, subject }),
+      );
+    } catch (error) {
+      if (!(error instanceof RefusalError)) throw error;
+      refused.push({ question, why: error.message });
+      return [];
+    }
   });
   run?.tick(1);
-  return { answers, claims: claimStates(view, questions) };
+  return { answers, refused, claims: claimStates(view, questions) };
 }
 
 /** Every live claim with its state. */

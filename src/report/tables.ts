@@ -7,7 +7,8 @@ import { NO_NUMBER, shownNumber } from './wording.ts';
 export function answerTables(answer: Answer, question?: Question): ReportTable[] {
   const tables: ReportTable[] = [];
   if (answer.groups && answer.groups.length > 0) tables.push(groupTable(answer.groups, question));
-  if (answer.detail && answer.detail.rows.length > 0) tables.push(detailTable(answer.detail));
+  for (const detail of [answer.detail, ...(answer.further ?? [])])
+    if (detail && detail.rows.length > 0) tables.push(detailTable(detail));
   return tables;
 }
 

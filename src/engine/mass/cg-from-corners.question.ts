@@ -1,19 +1,6 @@
-import { question, type ScalarInput } from '../method.ts';
+import { question } from '../method.ts';
 import { BALANCE } from '../sections.ts';
-import { CORNER_LOADS, WHEELBASE } from './corner-loads.ts';
-
-const track = (name: 'front' | 'rear', symbol: string): ScalarInput => ({
-  in: 'scalar',
-  name: `${name}Track`,
-  symbol,
-  kind: 'length',
-  unit: 'mm',
-  meaning: `track, ${name}`,
-  range: [900, 2500],
-  bounds: { above: 0 },
-  where: 'track of the vehicle',
-  find: (at) => at.number(at.subject, `track.${name}`),
-});
+import { CORNER_LOADS, rearward, TRACKS, toTheRight, WHEELBASE } from './corner-loads.ts';
 
 export default question({
   id: 'cg-from-corners',
@@ -22,7 +9,7 @@ export default question({
   wording: 'Where is the centre of gravity in plan, by the corner scales?',
   subject: 'study',
   section: BALANCE,
-  inputs: [...CORNER_LOADS, WHEELBASE, track('front', 'bF'), track('rear', 'bR')],
+  inputs: [...CORNER_LOADS, WHEELBASE, ...TRACKS],
   body: {
     body: 'row',
     outputs: [
@@ -42,7 +29,7 @@ export default question({
         unit: 'mm',
         meaning: 'centre of gravity, rearward of the front axle',
         shown: 'X = L (mRL + mRR) / m',
-        of: (fl, fr, rl, rr, wheelbase) => (wheelbase * (rl + rr)) / (fl + fr + rl + rr),
+        of: rearward,
       },
       {
         name: 'y',
@@ -51,8 +38,7 @@ export default question({
         unit: 'mm',
         meaning: 'centre of gravity, to the right',
         shown: 'Y = (bF (mFR − mFL) + bR (mRR − mRL)) / 2 m',
-        of: (fl, fr, rl, rr, _wheelbase, front, rear) =>
-          (front * (fr - fl) + rear * (rr - rl)) / (2 * (fl + fr + rl + rr)),
+        of: (fl, fr, rl, rr, _wheelbase, front, rear) => toTheRight(fl, fr, rl, rr, front, rear),
       },
       {
         name: 'frontShare',

@@ -1,7 +1,7 @@
 import type { Finding } from '../../study/index.ts';
 import { type PlainInputs, question } from '../method.ts';
 import { BALANCE } from '../sections.ts';
-import { CORNER_LOADS } from './corner-loads.ts';
+import { CORNER_LOADS_ALIKE } from './corner-loads.ts';
 import { partMass } from './part-columns.ts';
 
 export default question({
@@ -20,7 +20,7 @@ export default question({
       rows: (at) => at.view.nodes('part', at.subject).map((n) => n.id),
       columns: [partMass],
     },
-    ...CORNER_LOADS,
+    ...CORNER_LOADS_ALIKE,
   ],
   body: {
     body: 'tally',

@@ -148,6 +148,7 @@ export const answer = z
     steps: z.array(step),
     groups: z.array(group).exactOptional(),
     detail: detail.exactOptional(),
+    further: z.array(detail).exactOptional(),
     figures: z.array(figure).exactOptional(),
     findings: z.array(finding),
     basis,

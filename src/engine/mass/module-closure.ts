@@ -1,0 +1,136 @@
+import { FormBuilder, formUncertainty, type LinearForm } from '../../quantity/index.ts';
+import type { Finding } from '../../study/index.ts';
+import { decideDifference } from '../decide.ts';
+import type { BoundLook, DetailTable, Found, FoundRow, Looked } from '../method.ts';
+
+/** How far the parts of a module close against what it weighed in one piece. */
+export interface ModuleClosure {
+  readonly label: string;
+  /** Rows of the parts in it; undefined entries are numbers that no part has. */
+  readonly rows: readonly FoundRow[];
+  readonly unknown: readonly string[];
+  /** Parts in it without a mass. */
+  readonly missing: readonly FoundRow[];
+  readonly weighed: LinearForm;
+  readonly parts: LinearForm;
+  readonly gap: LinearForm;
+  /** A spread that is not known is among them. */
+  readonly unsure: boolean;
+}
+
+/** Modules that have a mass, with their parts looked up by number. */
+export function moduleClosures({ tables }: BoundLook): ModuleClosure[] {
+  const byNumber = new Map(tables.parts?.map((row) => [row.terms.number?.text ?? '', row]));
+  return (tables.modules ?? []).flatMap((module) => {
+    const mass = module.cells.moduleMass;
+    return mass && !('missing' in mass) ? [closureOf(module, mass.form, byNumber)] : [];
+  });
+}
+
+function closureOf(
+  module: FoundRow,
+  weighed: LinearForm,
+  byNumber: ReadonlyMap<string, FoundRow>,
+): ModuleClosure {
+  const numbers = listIn(module.terms.holds?.text ?? '');
+  const rows = numbers.flatMap((n) => byNumber.get(n) ?? []);
+  const sum = new FormBuilder();
+  for (const { cells } of rows) if (isThere(cells.mass)) sum.add(cells.mass.form);
+  const parts = sum.done();
+  return {
+    label: module.label,
+    rows,
+    unknown: numbers.filter((n) => !byNumber.has(n)),
+    missing: rows.filter((row) => !isThere(row.cells.mass)),
+    weighed,
+    parts,
+    gap: new FormBuilder().add(parts).add(weighed, -1).done(),
+    unsure: [module.cells.moduleMass, ...rows.map((r) => r.cells.mass)].some(
+      (c) => isThere(c) && c.unknownSpread === true,
+    ),
+  };
+}
+
+const isThere = (cell: Found | undefined): cell is Exclude<Found, { missing: true }> =>
+  cell !== undefined && !('missing' in cell);
+
+export const listIn = (text: string): string[] =>
+  text
+    .split(';')
+    .map((t) => t.trim())
+    .filter((t) => t !== '');
+
+/** Module by module: parts, scale, gap with its spread, and the word for it. */
+export function moduleTable(bound: BoundLook): Looked {
+  const closures = moduleClosures(bound);
+  if (closures.length === 0) return {};
+  return { detail: detailOf(closures), findings: closures.flatMap(findingsOf) };
+}
+
+const detailOf = (closures: readonly ModuleClosure[]): DetailTable => ({
+  title: 'Modules against their parts',
+  columns: [
+    { name: 'module' },
+    { name: 'parts', kind: 'count' },
+    { name: 'without a mass', kind: 'count' },
+    { name: 'sum of parts', kind: 'mass', unit: 'kg' },
+    { name: 'weighed', kind: 'mass', unit: 'kg' },
+    { name: 'gap', kind: 'mass', unit: 'kg' },
+    { name: 'u of the gap', kind: 'mass', unit: 'kg' },
+    { name: 'word' },
+  ],
+  rows: closures.map((c) => [
+    c.label,
+    c.rows.length,
+    c.missing.length,
+    c.parts.x,
+    c.weighed.x,
+    c.gap.x,
+    formUncertainty(c.gap),
+    wordOf(c),
+  ]),
+});
+
+function wordOf({ gap, missing, rows, unknown, unsure }: ModuleClosure): string {
+  if (rows.length === 0) return 'no list of parts';
+  if (missing.length > 0 || unknown.length > 0 || unsure) return 'incomplete';
+  return decideDifference(gap.x, formUncertainty(gap), null).word;
+}
+
+function findingsOf({ label, rows, unknown, missing }: ModuleClosure): Finding[] {
+  const finding = (code: string, value: string, what: string, next: string): Finding => ({
+    ...{ code, level: 'gap', place: { subject: label }, value, what, next },
+  });
+  return [
+    ...(rows.length === 0
+      ? [
+          finding(
+            'module-without-parts',
+            label,
+            'the module was weighed, and nothing says which parts were in it: it can not be balanced',
+            'List them: a row of modules.csv with the module and its parts, parted by semicolons.',
+          ),
+        ]
+      : []),
+    ...(unknown.length > 0
+      ? [
+          finding(
+            'module-part-unknown',
+            unknown.join('; '),
+            'numbers in the list of the module that no part has',
+            'Correct the list, or add the parts.',
+          ),
+        ]
+      : []),
+    ...(missing.length > 0
+      ? [
+          finding(
+            'module-part-missing',
+            missing.map((r) => r.label).join('; '),
+            'parts of the module without a mass: its gap is net of them',
+            'Weigh them, then look at the gap again.',
+          ),
+        ]
+      : []),
+  ];
+}
