@@ -6,6 +6,10 @@
  * Depends on every layer below it. Stays away from HTTP, terminals and wording.
  */
 export * from './ask.ts';
+export { type Backup, backupLibrary } from './backup/backup-library.ts';
+export * from './backup/check-library.ts';
+export * from './backup/restore-backup.ts';
+export * from './backup/scheduled-backup.ts';
 export * from './bag-labels.ts';
 export * from './bundle/import-bundle.ts';
 export * from './bundle/save-bundle.ts';

@@ -1,7 +1,9 @@
 import { Command, CommanderError } from 'commander';
 import { VERSION } from '../app/index.ts';
 import { askCommand } from './ask.ts';
+import { backupCommand } from './backup.ts';
 import { bundleCommand } from './bundle.ts';
+import { checkLibraryCommand } from './check-library.ts';
 import { claimCommand } from './claim.ts';
 import { demoCommand } from './demo.ts';
 import { historyCommand } from './history.ts';
@@ -11,6 +13,7 @@ import { labelsCommand } from './labels.ts';
 import { listCommand } from './list.ts';
 import { purgeCommand } from './purge.ts';
 import { reportCommand } from './report.ts';
+import { restoreCommand } from './restore.ts';
 import { serveCommand } from './serve.ts';
 
 const EXAMPLES = `
@@ -60,6 +63,9 @@ function program(io: Io): Command {
     historyCommand,
     bundleCommand,
     purgeCommand,
+    backupCommand,
+    restoreCommand,
+    checkLibraryCommand,
     labelsCommand,
     reportCommand,
     serveCommand,

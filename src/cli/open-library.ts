@@ -1,21 +1,30 @@
 import { userInfo } from 'node:os';
 import type { Command } from 'commander';
 import { deviceOf, Library } from '../app/index.ts';
-import { openSqliteStore } from '../store/index.ts';
+import { openSqliteStore, type Store } from '../store/index.ts';
 import { type Id, RefusalError, type StudyView } from '../study/index.ts';
 
+/** Opens the store in a folder; `checkAll` reads it for damage, however large it is. */
+export const openStore = (dir: string, checkAll = false): Promise<Store> =>
+  openSqliteStore(dir, { checkAll });
+
 /** Opens the library in a folder, with the store that the command line uses. */
-export async function openLibrary(dir: string): Promise<Library> {
-  const store = await openSqliteStore(dir);
+export async function openLibrary(dir: string, checkAll = false): Promise<Library> {
+  const store = await openStore(dir, checkAll);
   return new Library(store, dir, await deviceOf(dir));
 }
+
+/** The folder named by --library. */
+export const libraryDir = (command: Command): string =>
+  command.optsWithGlobals<{ library: string }>().library;
 
 /** Opens the library named on the command line, hands it over and closes it whatever happens. */
 export async function withLibrary<T>(
   command: Command,
   use: (library: Library) => Promise<T>,
+  checkAll = false,
 ): Promise<T> {
-  const library = await openLibrary(command.optsWithGlobals<{ library: string }>().library);
+  const library = await openLibrary(libraryDir(command), checkAll);
   try {
     return await use(library);
   } finally {

@@ -25,6 +25,8 @@ export const aboutAnswer = z.strictObject({
   name: z.string(),
   version: z.string(),
   node: z.string(),
+  /** Why the library can only be read; absent when it can be written. */
+  readOnly: z.string().exactOptional(),
 });
 
 /** What is known of a study without folding it. */

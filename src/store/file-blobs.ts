@@ -1,9 +1,9 @@
-import { createHash, randomUUID } from 'node:crypto';
+import { randomUUID } from 'node:crypto';
 import { constants, createReadStream } from 'node:fs';
-import { access, type FileHandle, open, readdir, rename, rm, stat } from 'node:fs/promises';
+import { access, open, readdir, rename, rm, stat } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { Sha256 } from '../study/index.ts';
-import { asFileRefusal, makeFolder, syncFolder } from './files.ts';
+import { asFileRefusal, makeFolder, syncFolder, writeAll, writeHashed } from './files.ts';
 import type { BlobHead, Blobs } from './port.ts';
 import { refusal } from './refuse.ts';
 
@@ -23,7 +23,7 @@ export class FileBlobs implements Blobs {
   async putBlob(chunks: AsyncIterable<Uint8Array> | Iterable<Uint8Array>): Promise<Sha256> {
     const temporary = join(this.#folder, `incoming-${randomUUID()}`);
     try {
-      const hash = await writeHashed(temporary, chunks);
+      const { hash } = await writeHashed(chunks, temporary);
       await this.#settle(temporary, hash);
       return hash;
     } catch (error) {
@@ -109,30 +109,6 @@ async function overwrite(path: string): Promise<void> {
   } finally {
     await file.close();
   }
-}
-
-async function writeHashed(
-  path: string,
-  chunks: AsyncIterable<Uint8Array> | Iterable<Uint8Array>,
-): Promise<Sha256> {
-  const hash = createHash('sha256');
-  const file = await open(path, 'wx');
-  try {
-    for await (const chunk of chunks) {
-      hash.update(chunk);
-      await writeAll(file, chunk);
-    }
-    await file.sync();
-  } finally {
-    await file.close();
-  }
-  return hash.digest('hex');
-}
-
-/** A single write may take less than all of it. */
-async function writeAll(file: FileHandle, bytes: Uint8Array): Promise<void> {
-  for (let done = 0; done < bytes.length; )
-    done += (await file.write(bytes, done, bytes.length - done)).bytesWritten;
 }
 
 export const blobNotFound = (where: string, hash: Sha256) =>

@@ -1,6 +1,7 @@
-import { mkdir, open, stat } from 'node:fs/promises';
+import { createHash } from 'node:crypto';
+import { type FileHandle, mkdir, open, stat } from 'node:fs/promises';
 import { dirname } from 'node:path';
-import type { RefusalError } from '../study/index.ts';
+import type { RefusalError, Sha256 } from '../study/index.ts';
 import { refusal } from './refuse.ts';
 
 /** Makes what a rename or a new file changed in a folder last. */
@@ -35,6 +36,39 @@ const isFolder = (path: string): Promise<boolean> =>
     (found) => found.isDirectory(),
     () => false,
   );
+
+/** A file by what is in it. */
+export interface Hashed {
+  readonly hash: Sha256;
+  readonly bytes: number;
+}
+
+/** Writes chunks to a new file, on disk when this returns, though not yet its folder. */
+export async function writeHashed(
+  chunks: AsyncIterable<Uint8Array> | Iterable<Uint8Array>,
+  path: string,
+): Promise<Hashed> {
+  const digest = createHash('sha256');
+  let bytes = 0;
+  const file = await open(path, 'wx');
+  try {
+    for await (const chunk of chunks) {
+      digest.update(chunk);
+      bytes += chunk.length;
+      await writeAll(file, chunk);
+    }
+    await file.sync();
+  } finally {
+    await file.close();
+  }
+  return { hash: digest.digest('hex'), bytes };
+}
+
+/** A single write may take less than all of it. */
+export async function writeAll(file: FileHandle, bytes: Uint8Array): Promise<void> {
+  for (let done = 0; done < bytes.length; )
+    done += (await file.write(bytes, done, bytes.length - done)).bytesWritten;
+}
 
 /** What a caller can do something about becomes a refusal with the path; the rest stays as it is. */
 export function asFileRefusal(error: unknown, path: string): unknown {

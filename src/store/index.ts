@@ -5,7 +5,7 @@
  * can be rebuilt, and content-addressed blobs.
  * Depends on study and quantity. Stays away from calculation, HTTP and wording.
  */
-export { asFileRefusal } from './files.ts';
+export { asFileRefusal, type Hashed, makeFolder, syncFolder, writeHashed } from './files.ts';
 export * from './memory-store.ts';
 export * from './port.ts';
 export * from './sqlite/open-sqlite-store.ts';
