@@ -110,6 +110,7 @@ export interface Bars extends Head {
     readonly of: number;
     readonly less: number;
     readonly number: FigureNumber;
+    readonly word?: string;
   };
 }
 export interface BarRow {

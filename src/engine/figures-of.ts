@@ -92,7 +92,7 @@ const balance = (gap: Out, sides: [Out, Out]): Bars => ({
   ...barsOf(gap, `Balance: ${gap.meaning}`, sides),
   alt: `${sides[0].meaning} and ${sides[1].meaning} on one scale, and the difference between them.`,
   from: 'nearest',
-  gap: { of: 0, less: 1, number: numberOf(gap) },
+  gap: { of: 0, less: 1, number: numberOf(gap), ...wordOf(gap) },
 });
 
 const againstZero = (out: Out): Bars => ({
@@ -104,10 +104,12 @@ const againstZero = (out: Out): Bars => ({
 const barsOf = ({ kind, unit }: Out, title: string, outs: readonly Out[]) => ({
   f: 'bars' as const,
   ...{ title, kind, unit },
-  rows: outs.map((o) => ({ label: o.meaning, number: numberOf(o) })),
+  rows: outs.map((o) => ({ label: o.meaning, number: numberOf(o), ...wordOf(o) })),
 });
 
 const numberOf = ({ x, u, knownU }: Out) => ({ x, u, ...(u === 'incomplete' ? { knownU } : {}) });
+
+const wordOf = ({ decision }: Out) => (decision ? { word: decision.word } : {});
 
 /** Rows beyond these are in the table of the groups. */
 const LARGEST = 40;

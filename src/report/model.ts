@@ -1,8 +1,8 @@
 import type { Caution, CheckRef, DecisionWord, Source } from '../engine/index.ts';
 import type { Kind } from '../quantity/index.ts';
 import type { Finding } from '../study/index.ts';
+import type { ReportFigure } from './figures.ts';
 import type { MapDrawing } from './map.ts';
-import type { ScaleFigure } from './scale-figure.ts';
 import type { LineUnder } from './wording.ts';
 
 /** A number in the words in which it is printed, beside the SI numbers it was made from. */
@@ -75,8 +75,6 @@ export interface ReportTable {
   readonly title: string;
   readonly columns: readonly { readonly head: string; readonly numbers: boolean }[];
   readonly rows: readonly (readonly string[])[];
-  /** Length of the bar beside each row, 0 to 1, where one column is drawn. */
-  readonly bars?: readonly number[];
 }
 
 /** Findings that say the same of several places. */
@@ -97,7 +95,7 @@ export interface ReportAnswer {
   /** Label of the node asked about; empty for the study itself. */
   readonly subject: string;
   readonly outs: readonly ReportOut[];
-  readonly figures: readonly ScaleFigure[];
+  readonly figures: readonly ReportFigure[];
   readonly tables: readonly ReportTable[];
   readonly steps: readonly ReportStep[];
   /** Steps of the working that are not printed here. */
@@ -115,7 +113,7 @@ export interface ReportAnswer {
 export interface Comparison {
   readonly meaning: string;
   readonly entries: readonly { readonly from: string; readonly shown: ShownNumber }[];
-  readonly figure?: ScaleFigure;
+  readonly figure?: ReportFigure;
 }
 
 export interface ReportSection {

@@ -1,9 +1,9 @@
 import type { Answer, Out, OutputSpec, Question, StepRow } from '../engine/index.ts';
 import type { Place } from '../study/index.ts';
 import { contributionsOf } from './contributions.ts';
+import { reportFigure } from './figures.ts';
 import { groupFindings } from './finding-groups.ts';
 import type { ReportAnswer, ReportOut, ReportStep } from './model.ts';
-import { answerFigures } from './scale-figure.ts';
 import { answerTables } from './tables.ts';
 import { basisText, type NumberGiven, placeWords, shownNumber, subjectWords } from './wording.ts';
 
@@ -32,7 +32,7 @@ export function reportAnswer(answer: Answer, question?: Question, subject = ''):
     wording: answer.wording,
     subject: subjectWords(subject),
     outs: reportOuts,
-    figures: answerFigures(reportOuts),
+    figures: (answer.figures ?? []).map(reportFigure),
     tables: answerTables(answer, question),
     steps: answer.steps.slice(0, STEPS_PRINTED).map((s) => reportStep(s, outs)),
     stepsLeftOut: Math.max(answer.steps.length - STEPS_PRINTED, 0),

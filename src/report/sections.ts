@@ -1,6 +1,6 @@
 import type { Question } from '../engine/index.ts';
+import { comparisonFigure } from './figures.ts';
 import type { Comparison, ReportAnswer, ReportSection } from './model.ts';
-import { comparisonFigure } from './scale-figure.ts';
 
 interface Placed {
   readonly question: Question;

@@ -25,7 +25,6 @@ function groupTable(groups: readonly GroupRow[], question?: Question): ReportTab
     .filter((t) => inResults(t, question))
     .map((term) => ({ term, cells: groups.map((g) => termNumber(g, term)) }))
     .filter(({ cells }, i, list) => list.findIndex((c) => sameCells(c.cells, cells)) === i);
-  const first = columns[0]?.term.name ?? '';
   const missing = groups.some((g) => g.missing > 0);
   return {
     title: 'By group',
@@ -41,7 +40,6 @@ function groupTable(groups: readonly GroupRow[], question?: Question): ReportTab
       ...columns.map(({ cells }) => cells[i] ?? NO_NUMBER),
       ...(missing ? [String(g.missing)] : []),
     ]),
-    ...barsOf(groups.map((g) => g.terms[first]?.x ?? 0)),
   };
 }
 
@@ -78,13 +76,6 @@ const bare = (n: ShownNumber): string => (n.spread === '' ? n.value : `${n.value
 
 const headWithUnit = (head: string, unit: string): string =>
   unitSymbol(unit) === '' ? head : `${head}, ${unitSymbol(unit)}`;
-
-/** Lengths against the longest, where there is something to draw. */
-function barsOf(xs: readonly number[]): { bars?: readonly number[] } {
-  const longest = Math.max(...xs);
-  if (!(longest > 0) || xs.length < 2 || xs.some((x) => !(x >= 0))) return {};
-  return { bars: xs.map((x) => x / longest) };
-}
 
 function detailTable(detail: DetailTable): ReportTable {
   return {

@@ -1,4 +1,5 @@
 import type { Answer, Question } from '../engine/index.ts';
+import { figureText } from './figure-text.ts';
 import type { FindingGroup, ReportAnswer, ReportModel, ReportOut, ShownNumber } from './model.ts';
 import { reportAnswer } from './report-answer.ts';
 import { padEnd, padStart, plain, textTable, WIDTH, wrap } from './text-layout.ts';
@@ -15,6 +16,7 @@ export function answerText(answer: Answer, question?: Question, subject = ''): s
     head(a),
     numberLines(a.outs.map((o) => ({ ...o, word: o.decision?.word }))),
     a.outs.flatMap(outRemarks),
+    a.figures.flatMap((f) => ['', ...figureText(f)]),
     a.tables.flatMap((t) => [[''], [t.title], textTable(t.columns, t.rows)].flat()),
     block('Findings', findingLines(a.findings)),
     block('Working', workingLines(a)),

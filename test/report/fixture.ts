@@ -5,6 +5,7 @@ import {
   type ReportInput,
   type ReportPhoto,
 } from '../../src/report/index.ts';
+import { SAMPLES } from '../drawing/sample-figures.ts';
 import { cart } from './cart.ts';
 import { GLYPHS, LITERAL, NO_GLYPH } from './signs.ts';
 
@@ -170,6 +171,21 @@ const CLOSURE = answer(
       step({ symbol: 'd', x: 2, how: 'assumed', meaning: 'assumed share' }),
     ],
     cautions: [{ id: 'hoist', words: 'Keep from under the load.', source: 'common practice' }],
+    figures: [
+      {
+        f: 'bars',
+        title: 'Balance: gap',
+        alt: 'Both sides on one scale.',
+        kind: 'mass',
+        unit: 'kg',
+        from: 'nearest',
+        rows: [
+          { label: 'mass of the parts', number: { x: 1645.291, u: 0.198 } },
+          { label: 'mass on the scales', number: { x: 1645.5, u: 1 } },
+        ],
+        gap: { of: 0, less: 1, number: { x: -0.209, u: 1.02 }, word: 'not distinguishable' },
+      },
+    ],
   },
 );
 
@@ -263,6 +279,7 @@ const MADE_UP = answer(
     }),
   ],
   {
+    figures: SAMPLES,
     detail: {
       title: 'By kind',
       columns: [

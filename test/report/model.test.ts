@@ -34,16 +34,18 @@ describe('the report model', () => {
   it('sets results alike side by side and does not combine them', () => {
     const [comparison] = model.sections[0]?.comparisons ?? [];
     expect(comparison?.entries.map((e) => e.from)).toEqual(['Closure', 'Roll-up']);
-    expect(comparison?.figure?.rows).toHaveLength(2);
+    expect(comparison?.figure?.table.rows).toHaveLength(2);
   });
 
   it('draws a balance with the difference between its two sides', () => {
     const [figure] = answers[0]?.figures ?? [];
-    expect(figure?.rows.map((r) => r.label)).toEqual(['mass of the parts', 'mass on the scales']);
-    expect(figure?.gap?.text).toBe('−0.2 ± 1.0 kg');
-    const [parts, scales] = figure?.rows ?? [];
-    expect(figure?.gap).toMatchObject({ from: scales?.at, to: parts?.at });
-    for (const row of figure?.rows ?? []) expect(row.low).toBeLessThan(row.high);
+    expect(figure?.table.rows).toEqual([
+      ['mass of the parts', '1\u202f645.3 ± 0.2 kg', ''],
+      ['mass on the scales', '1\u202f645.5 ± 1.0 kg', ''],
+      ['difference', '−0.2 ± 1.0 kg', 'not distinguishable'],
+    ]);
+    const said = figure?.pictures.flatMap((p) => p.inks).filter((ink) => ink.i === 'words') ?? [];
+    expect(said.map((w) => w.text)).toContain('−0.2 ± 1.0 kg, not distinguishable');
     expect(figure?.alt).toContain('not distinguishable');
   });
 

@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import type { Figure } from '../../src/engine/index.ts';
+import { figureText } from '../../src/report/figure-text.ts';
+import { reportFigure } from '../../src/report/figures.ts';
 import { answerText, reportModel, summaryText, textTable, wrap } from '../../src/report/index.ts';
+import { balance, field, options, removal, SAMPLES, section } from '../drawing/sample-figures.ts';
 import { everything } from './fixture.ts';
 
 const input = everything();
@@ -56,6 +60,47 @@ describe('an answer in a terminal', () => {
     expect(groups).toMatch(/assembly +rows +mass, kg +rows without a value/);
     expect(groups).toContain('at 30-001 Seat, mass, all pieces, parts.csv, row 7, column mass_kg');
     expect(silent && answerText(silent.answer)).toContain('What is the silent question?');
+  });
+});
+
+describe('figures in a terminal', () => {
+  const shown = (f: Figure): string => figureText(reportFigure(f)).join('\n');
+  const blocks = (line: string | undefined): number =>
+    [...(line ?? '')].filter((c) => c === '█').length;
+
+  it('keep to 100 columns', () => {
+    for (const f of SAMPLES) expect(widest(shown(f))).toBeLessThanOrEqual(100);
+  });
+
+  it('are bars of blocks as long as their numbers, with the words behind them', () => {
+    const rows = shown(options).split('\n');
+    const [aluminium, composite] = ['aluminium', 'composite'].map((t) =>
+      rows.find((r) => r.includes(t)),
+    );
+    expect(blocks(composite) / blocks(aluminium)).toBeCloseTo(5.2 / 4.21, 1);
+    expect(aluminium).toMatch(/█─ +4\.21 ± 0\.12 kg, indicated$/);
+    expect(composite).toMatch(/5\.20 kg, core not known$/);
+    expect(rows.find((r) => r.includes('wood'))).toMatch(/^ +wood +not known$/);
+    expect(rows.at(-1)).toBe('  at most 5.5 kg: 5.5 kg');
+  });
+
+  it('are marks within their whiskers, and the difference', () => {
+    const [, parts, scales, difference] = shown(balance).split('\n');
+    expect([...(parts ?? '')].indexOf('┃')).toBeLessThan([...(scales ?? '')].indexOf('┃'));
+    expect(difference).toBe('  difference −1.2 ± 1.0 kg');
+  });
+
+  it('are a list in which what comes later stands further in', () => {
+    const list = shown(removal);
+    expect(list).toMatch(/^ {2}Service plug, 0\.500 ± 0\.083 min$/m);
+    expect(list).toMatch(
+      /^ {6}Pack, 15\.0 ± 1\.5 min; after Carpet, Service plug, Underbody shield$/m,
+    );
+  });
+
+  it('are words and numbers where nothing can be drawn', () => {
+    expect(shown(section)).toContain('shear centre 66 mm 85 mm');
+    expect(shown(field)).toMatch(/400 mm( +[\d.]+ mm){6} +0 mm$/m);
   });
 });
 

@@ -13,7 +13,7 @@ function anyTypes(path: string, text: string): readonly string[] {
 
 const hostless = HOSTLESS.flatMap((folder) => filesBelow(`src/${folder}`, '.ts'));
 
-describe('quantity, data, study and engine', () => {
+describe('quantity, data, study, engine and drawing', () => {
   it('have no any', () => {
     expect(hostless.flatMap((path) => anyTypes(path, readText(path)))).toEqual([]);
     expect(anyTypes('a.ts', 'const x: Record<string, any> = {};')).toEqual(['a.ts:1']);

@@ -52,14 +52,15 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   data: ['quantity'],
   study: ['quantity', 'data'],
   engine: ['quantity', 'data', 'study'],
+  drawing: ['quantity', 'engine'],
   schema: ['quantity', 'study'],
   capture: ['quantity', 'study'],
   store: ['quantity', 'study'],
-  report: ['quantity', 'study', 'engine'],
+  report: ['quantity', 'study', 'engine', 'drawing'],
   app: ['quantity', 'data', 'study', 'engine', 'schema', 'capture', 'store', 'report'],
   server: ['quantity', 'study', 'engine', 'schema', 'capture', 'store', 'report', 'app'],
   cli: ['quantity', 'study', 'engine', 'capture', 'store', 'report', 'app', 'server'],
-  web: ['quantity', 'data', 'study', 'engine', 'capture'],
+  web: ['quantity', 'data', 'study', 'engine', 'drawing', 'capture'],
 };
 
 /**
@@ -68,6 +69,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
  */
 const TYPES_ONLY = new Set([
   'report engine',
+  'drawing engine',
   ...['server', 'cli'].flatMap((host) => [`${host} engine`, `${host} capture`]),
 ]);
 
@@ -80,7 +82,7 @@ const SIDE_DOORS: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** These run anywhere, so they import no package and nothing of a host. */
-export const HOSTLESS: readonly string[] = ['quantity', 'data', 'study', 'engine'];
+export const HOSTLESS: readonly string[] = ['quantity', 'data', 'study', 'engine', 'drawing'];
 
 /** `src/engine/mass/x.ts` is in `engine`, `web/main.tsx` in `web`; undefined outside both. */
 export const folderOf = (path: string): string | undefined =>

@@ -77,7 +77,9 @@ const bars = z.strictObject({
     }),
   ),
   lines: z.array(z.strictObject({ label: text, x: number })).exactOptional(),
-  gap: z.strictObject({ of: number, less: number, number: figureNumber }).exactOptional(),
+  gap: z
+    .strictObject({ of: number, less: number, number: figureNumber, word: text.exactOptional() })
+    .exactOptional(),
 });
 
 const strong = z.literal(true).exactOptional();

@@ -1,0 +1,255 @@
+import type { Graph, GraphEdge, GraphNode } from '../engine/index.ts';
+import { type Arc, type LayerItem, layered } from './layers.ts';
+import type { Layout } from './layout.ts';
+import { arrowHead, box, type Ink, line, type Picture, type Spot, words } from './picture.ts';
+import { penOf } from './shape-inks.ts';
+import { brokenText } from './text-width.ts';
+
+const WIDTH = 150;
+const TEXT = 15;
+const PAD = 7;
+const ACROSS = 16;
+const BEND = 10;
+const BETWEEN = 40;
+/** Half a pen at the rim of the paper. */
+const EDGE = 2;
+/** Passes that move boxes towards what they hang on. */
+const PASSES = 6;
+
+/** A node with its words, and how high its box is. */
+interface Card {
+  readonly node: GraphNode;
+  readonly lines: readonly string[];
+  readonly number: string;
+  readonly open: boolean;
+  readonly height: number;
+}
+
+/** Boxes in layers from above to below, arrows from what comes before to what comes after. */
+export function graphPicture(f: Graph, { width, say }: Layout): Picture {
+  const cards = f.nodes.map((node) => cardOf(node, f, say));
+  const edges = drawable(f);
+  const widest = Math.max(Math.floor((width - 2 * EDGE + ACROSS) / (WIDTH + ACROSS)), 1);
+  const { layers, circular } = layered(
+    cards.length,
+    edges.map((e) => e.arc),
+    widest,
+  );
+  const xs = placesOf(
+    layers,
+    edges.map((e) => e.arc),
+    width,
+  );
+  const heights = layers.map((layer) =>
+    Math.max(0, ...layer.map((item) => ('node' in item ? (cards[item.node]?.height ?? 0) : 0))),
+  );
+  const tops = heights.map((_, l) => heights.slice(0, l).reduce((sum, h) => sum + h + BETWEEN, 2));
+  const at = spotsOf(layers, xs, tops, heights, cards);
+  return {
+    width,
+    height: (tops.at(-1) ?? 0) + (heights.at(-1) ?? 0) + 6,
+    inks: [
+      ...edges.flatMap(({ edge, arc }, i) => edgeInks(edge, arc, i, at, circular.includes(i))),
+      ...cards.flatMap((card, n) => cardInks(card, at.top(n))),
+    ],
+    cuts: tops.slice(1).map((top) => top - BETWEEN / 2),
+  };
+}
+
+function cardOf(node: GraphNode, { kind, unit }: Graph, say: Layout['say']): Card {
+  const lines = brokenText(node.label, WIDTH - 2 * PAD, 2);
+  const said =
+    node.number && kind && unit ? say({ ...node.number, kind, unit }) : { text: '', lack: '' };
+  const number = [said.text, said.lack].filter((t) => t !== '').join(', ');
+  const count = lines.length + (number === '' ? 0 : 1);
+  return { node, lines, number, open: said.lack !== '', height: count * TEXT + 2 * PAD };
+}
+
+/** Edges between nodes that are there. */
+function drawable(f: Graph): { readonly edge: GraphEdge; readonly arc: Arc }[] {
+  const places = new Map(f.nodes.map((n, i) => [n.id, i]));
+  return f.edges.flatMap((edge) => {
+    const [from, to] = [places.get(edge.from), places.get(edge.to)];
+    return from === undefined || to === undefined ? [] : [{ edge, arc: { from, to } }];
+  });
+}
+
+const widthOf = (item: LayerItem): number => ('node' in item ? WIDTH : BEND);
+
+/** Middle of each item of each layer: near what it hangs on, clear of its neighbours. */
+function placesOf(
+  layers: readonly (readonly LayerItem[])[],
+  arcs: readonly Arc[],
+  width: number,
+): number[][] {
+  let xs = layers.map((layer) =>
+    spread(
+      layer,
+      layer.map(() => width / 2),
+      width,
+    ),
+  );
+  for (let pass = 0; pass < PASSES; pass++) {
+    const at = new Map(
+      layers.flatMap((layer, l) => layer.map((item, i) => [keyOf(item, l), xs[l]?.[i] ?? 0])),
+    );
+    xs = layers.map((layer, l) =>
+      spread(
+        layer,
+        layer.map((item, i) => meanOf(item, l, arcs, at) ?? xs[l]?.[i] ?? 0),
+        width,
+      ),
+    );
+  }
+  return xs;
+}
+
+/** A node is in one layer only; a bend of an arc in each that it passes. */
+const keyOf = (item: LayerItem, layer: number): string =>
+  'node' in item ? `n${item.node}` : `b${item.bend},${layer}`;
+
+function meanOf(
+  item: LayerItem,
+  layer: number,
+  arcs: readonly Arc[],
+  at: ReadonlyMap<string, number>,
+): number | undefined {
+  const near = (i: number, side: 1 | -1, end: number): number[] => {
+    const x = at.get(`b${i},${layer + side}`) ?? at.get(`n${end}`);
+    return x === undefined ? [] : [x];
+  };
+  const xs =
+    'bend' in item
+      ? [
+          ...near(item.bend, -1, arcs[item.bend]?.from ?? -1),
+          ...near(item.bend, 1, arcs[item.bend]?.to ?? -1),
+        ]
+      : arcs.flatMap(({ from, to }, i) => [
+          ...(from === item.node ? near(i, 1, to) : []),
+          ...(to === item.node ? near(i, -1, from) : []),
+        ]);
+  return xs.length === 0 ? undefined : xs.reduce((a, b) => a + b, 0) / xs.length;
+}
+
+/** Moves wanted places apart until nothing overlaps, within the paper. */
+function spread(layer: readonly LayerItem[], wanted: readonly number[], width: number): number[] {
+  const widths = layer.map(widthOf);
+  const total = widths.reduce((sum, w) => sum + w, 0);
+  const gap =
+    layer.length < 2 ? 0 : Math.min(ACROSS, (width - 2 * EDGE - total) / (layer.length - 1));
+  const xs: number[] = [];
+  let free = EDGE;
+  layer.forEach((_, i) => {
+    const half = (widths[i] ?? 0) / 2;
+    xs.push(Math.max(wanted[i] ?? 0, free + half));
+    free = (xs[i] ?? 0) + half + gap;
+  });
+  let end = width - EDGE;
+  for (let i = layer.length - 1; i >= 0; i--) {
+    const half = (widths[i] ?? 0) / 2;
+    xs[i] = Math.min(xs[i] ?? 0, end - half);
+    end = (xs[i] ?? 0) - half - gap;
+  }
+  return xs;
+}
+
+/** Where boxes and bends stand. */
+interface Spots {
+  /** Upper left corner of a node's box. */
+  readonly top: (node: number) => Spot;
+  /** Where arrows leave a node, and where they come in. */
+  readonly out: (node: number) => Spot;
+  readonly into: (node: number) => Spot;
+  /** Spots that an arc passes, from above to below. */
+  readonly bends: (arc: number) => readonly Spot[];
+}
+
+function spotsOf(
+  layers: readonly (readonly LayerItem[])[],
+  xs: readonly (readonly number[])[],
+  tops: readonly number[],
+  heights: readonly number[],
+  cards: readonly Card[],
+): Spots {
+  const middle = new Map<number, Spot>();
+  const bends = new Map<number, Spot[]>();
+  layers.forEach((layer, l) => {
+    const top = tops[l] ?? 0;
+    layer.forEach((item, i) => {
+      const x = xs[l]?.[i] ?? 0;
+      if ('node' in item) middle.set(item.node, [x, top]);
+      else
+        bends.set(item.bend, [
+          ...(bends.get(item.bend) ?? []),
+          [x, top],
+          [x, top + (heights[l] ?? 0)],
+        ]);
+    });
+  });
+  const of = (node: number): Spot => middle.get(node) ?? [0, 0];
+  return {
+    top: (node) => [of(node)[0] - WIDTH / 2, of(node)[1]],
+    into: of,
+    out: (node) => [of(node)[0], of(node)[1] + (cards[node]?.height ?? 0)],
+    bends: (arc) => bends.get(arc) ?? [],
+  };
+}
+
+function edgeInks(edge: GraphEdge, arc: Arc, i: number, at: Spots, isCircular: boolean): Ink[] {
+  const [from, to] = [at.out(arc.from), at.into(arc.to)];
+  const spots = isCircular ? aroundSpots(from, to) : [from, ...at.bends(i), to];
+  const before = spots.at(-2) ?? from;
+  const pen = isCircular
+    ? 'dashed'
+    : edge.strong
+      ? 'wide'
+      : edge.line
+        ? penOf(edge.line)
+        : 'narrow';
+  const half = (a: number, b: number): number => (a + b) / 2;
+  const [first = from, second = to] = spots;
+  return [
+    line(pen, ...spots),
+    arrowHead(to, [to[0] - before[0], to[1] - before[1]]),
+    ...(edge.label
+      ? [
+          words([half(first[0], second[0]), half(first[1], second[1])], edge.label, {
+            anchor: 'middle',
+            size: 'small',
+            onPaper: true,
+          }),
+        ]
+      : []),
+  ];
+}
+
+/** An arrow back up runs out to the side, so that it is seen to close a circle. */
+const aroundSpots = (from: Spot, to: Spot): Spot[] => {
+  const side = Math.max(from[0], to[0]) + WIDTH / 2 + ACROSS / 2;
+  return [
+    from,
+    [from[0], from[1] + BETWEEN / 3],
+    [side, from[1] + BETWEEN / 3],
+    [side, to[1] - BETWEEN / 3],
+    [to[0], to[1] - BETWEEN / 3],
+    to,
+  ];
+};
+
+function cardInks({ node, lines, number, open, height }: Card, [x, y]: Spot): Ink[] {
+  const first = y + PAD + TEXT / 2;
+  const centre = x + WIDTH / 2;
+  return [
+    box(x, y, WIDTH, height, node.strong ? 'wide' : 'narrow', 'paper'),
+    ...lines.map((text, i) => words([centre, first + i * TEXT], text, { anchor: 'middle' })),
+    ...(number === ''
+      ? []
+      : [
+          words([centre, first + lines.length * TEXT], number, {
+            anchor: 'middle',
+            size: 'small',
+            tone: open ? 'open' : 'strong',
+          }),
+        ]),
+  ];
+}
