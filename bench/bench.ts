@@ -5,6 +5,7 @@
 import { performance } from 'node:perf_hooks';
 import { answerStudy, askStudy, loadAll } from '../src/engine/index.ts';
 import { extend, fold, type StudyView } from '../src/study/index.ts';
+import { removalSection } from './removal.ts';
 import { editOf, repeatable, syntheticChanges } from './synthetic-study.ts';
 
 const PARTS = 5000;
@@ -84,6 +85,8 @@ line(
   edit,
   `${(edit / (foldWhole + first)).toFixed(2)} x opening the study anew`,
 );
+
+removalSection(PARTS, JOINTS, questions, median, line);
 
 function nominalMass(of: StudyView): number {
   let sum = 0;

@@ -21,18 +21,15 @@ const A: Row = {
   visits: 'exactly 0.5',
   notApplicable: '',
 };
-const {
-  nutPrice: _p,
-  nutTime: _t,
-  ...clips
-} = {
+const CLIPS: Row = {
   ...A,
   count: '50',
   price: 'exactly 0.12 {u}',
   assembly: 'exactly 2 s',
   removal: 'exactly 2 s',
 };
-const B: Row = { ...clips, notApplicable: 'nutPrice nutTime' };
+const { nutPrice: _price, nutTime: _time, ...oneSided } = CLIPS;
+const B: Row = { ...oneSided, notApplicable: 'nutPrice nutTime' };
 
 const compare = async (...fastenings: readonly Row[]) =>
   askWritten((await loadQuestion('fastening-comparison')).question, {

@@ -1,5 +1,4 @@
 import type { Id, StudyView } from '../../../study/index.ts';
-import { type JointEnd, jointEnd } from '../joint-ends.ts';
 import { LOST, RemovalGraph } from './removal-graph.ts';
 
 interface Kept {
@@ -31,13 +30,14 @@ export function buildGraph(view: StudyView): RemovalGraph {
   const nodes = (['vehicle', 'assembly', 'part', 'step'] as const).flatMap((kind) =>
     view.nodes(kind),
   );
+  const ends = endsByJoint(view, new Set(nodes.map((n) => n.id)));
   return new RemovalGraph({
     nodes,
     joints: view.nodes('joint').map(({ id, label }) => ({
       id,
       label,
-      from: endsOf(jointEnd(view, id, 'from')),
-      to: endsOf(jointEnd(view, id, 'to')),
+      from: ends.get(id)?.from ?? [],
+      to: ends.get(id)?.to ?? [],
     })),
     blocks: view
       .links('blocks')
@@ -48,8 +48,19 @@ export function buildGraph(view: StudyView): RemovalGraph {
   });
 }
 
-const endsOf = ({ nodes, lost }: JointEnd): readonly Id[] =>
-  lost.length > 0 ? [...nodes, LOST] : nodes;
+type Ends = Readonly<Record<'from' | 'to', Id[]>>;
+
+/** Both sides of every joint in one pass over the links; an end that is not live is lost. */
+function endsByJoint(view: StudyView, live: ReadonlySet<Id>): ReadonlyMap<Id, Ends> {
+  const found = new Map<Id, Ends>();
+  for (const { from: joint, to, role } of view.links('joins')) {
+    const ends = found.get(joint) ?? { from: [], to: [] };
+    found.set(joint, ends);
+    const side = role === 'to' ? ends.to : ends.from;
+    side.push(to !== null && live.has(to) ? to : LOST);
+  }
+  return found;
+}
 
 function isSaid(view: StudyView, id: Id): boolean {
   if (!view.properties(id).includes('stays')) return false;

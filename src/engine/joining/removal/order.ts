@@ -23,26 +23,62 @@ export function orderOf(
     for (const b of there) then.set(b, [...(then.get(b) ?? []), id]);
   }
   const byLabel = (a: Id, b: Id): number => (labelOf(a) < labelOf(b) ? -1 : 1);
-  const ready = [...after.keys()].filter((id) => waits.get(id) === 0).sort(byLabel);
+  const ready = new ReadyByTool(toolOf, byLabel);
+  for (const id of [...after.keys()].sort(byLabel)) if (waits.get(id) === 0) ready.add(id);
   const order: Id[] = [];
-  let tool = '';
-  while (ready.length > 0) {
-    const at = Math.max(
-      0,
-      ready.findIndex((id) => toolOf(id) === tool),
-    );
-    const [id = ''] = ready.splice(at, 1);
+  for (let id = ready.take(); id !== undefined; id = ready.take()) {
     order.push(id);
-    tool = toolOf(id) || tool;
     for (const next of then.get(id) ?? []) {
       const left = (waits.get(next) ?? 0) - 1;
       waits.set(next, left);
-      if (left === 0) ready.push(next);
+      if (left === 0) ready.add(next);
     }
   }
   const done = new Set(order);
   const rest = [...after.keys()].filter((id) => !done.has(id)).sort(byLabel);
   return { order: [...order, ...rest], circles: circlesIn(rest, after) };
+}
+
+/** What is ready to be done, a queue for each tool; what needs none comes between. */
+class ReadyByTool {
+  readonly #queues = new Map<string, { readonly ids: Id[]; at: number }>();
+  #tool = '';
+
+  constructor(
+    private readonly toolOf: (id: Id) => string,
+    private readonly compare: (a: Id, b: Id) => number,
+  ) {}
+
+  add(id: Id): void {
+    const tool = this.toolOf(id);
+    const queue = this.#queues.get(tool);
+    if (queue) queue.ids.push(id);
+    else this.#queues.set(tool, { ids: [id], at: 0 });
+  }
+
+  /** Next for the tool in hand; else the first by name of those at the head of their queues. */
+  take(): Id | undefined {
+    const held = this.#head(this.#tool) === undefined ? this.#firstTool() : this.#tool;
+    const id = held === undefined ? undefined : this.#head(held);
+    const queue = this.#queues.get(held ?? '');
+    if (id === undefined || !queue) return undefined;
+    queue.at += 1;
+    this.#tool = held || this.#tool;
+    return id;
+  }
+
+  #head(tool: string): Id | undefined {
+    const queue = this.#queues.get(tool);
+    return queue?.ids[queue.at];
+  }
+
+  #firstTool(): string | undefined {
+    const heads = [...this.#queues.keys()].flatMap((tool) => {
+      const id = this.#head(tool);
+      return id === undefined ? [] : [{ tool, id }];
+    });
+    return heads.sort((a, b) => this.compare(a.id, b.id))[0]?.tool;
+  }
 }
 
 /** One ring for each set of things that wait for each other, each started at its first by name. */

@@ -38,8 +38,9 @@ export class JointShares {
     const joint = this.#graph.joint(id);
     const ends = this.#ends.get(id);
     if (!joint || !ends || this.#whole.has(id)) return 1;
-    const on = (side: readonly Id[]): number =>
-      side.length === 0 ? 0 : side.filter((end) => ends.has(end)).length / side.length;
-    return Math.max(on(joint.from), on(joint.to)) || 1;
+    return Math.max(shareOn(joint.from, ends), shareOn(joint.to, ends)) || 1;
   }
 }
+
+const shareOn = (side: readonly Id[], ends: ReadonlySet<Id>): number =>
+  side.length === 0 ? 0 : side.filter((end) => ends.has(end)).length / side.length;
