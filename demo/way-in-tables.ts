@@ -113,8 +113,8 @@ export function workTable(): string {
         u: '25',
       }),
     ]),
-    ...Object.entries(STAYS).map(([subject, value]) =>
-      reading({ subject, property: 'stays', value, how: 'seen' }),
+    ...STAYS.map((subject) =>
+      reading({ subject, property: 'stays', value: 'body shell on the hoist', how: 'seen' }),
     ),
     ...Object.entries(SERVICED).map(([subject, value]) =>
       reading({ subject, property: 'service', value, how: 'inferred' }),

@@ -44,7 +44,10 @@ export const BLOCKERS: readonly Blocker[] = [
   { first: '40', before: 'J101', why: 'the lid is under the load floor' },
   { first: '40-010', before: 'J112', why: 'inside the lid' },
   { first: '40-010', before: 'J113', why: 'inside the lid' },
-  { first: 'J501', before: 'J502', why: 'behind the wheel' },
+  { first: '62-001', before: '63-003', why: 'behind the wheel' },
+  { first: '62-002', before: '63-004', why: 'behind the wheel' },
+  { first: '62-005', before: '63-007', why: 'behind the wheel' },
+  { first: '62-006', before: '63-008', why: 'behind the wheel' },
   { first: 'J501', before: 'J406', why: 'behind the wheel' },
   { first: 'J501', before: 'J206', why: 'behind the wheel' },
   { first: 'J501', before: 'J310', why: 'behind the wheel' },
@@ -69,8 +72,21 @@ export const SERVICED: Readonly<Record<string, string>> = {
   '70-002': 'compressor',
 };
 
-/** What stays on the hoist whatever comes off. */
-export const STAYS = { '10': 'body shell on the hoist' } as const;
+/** What stays on the hoist whatever comes off: rails, strut towers, torque boxes, sills and floor of the shell. */
+export const STAYS: readonly string[] = [
+  '10-001',
+  '10-002',
+  '10-006',
+  '10-007',
+  '10-012',
+  '10-013',
+  '10-014',
+  '10-015',
+  '10-020',
+  '10-021',
+  '10-027',
+  '10-028',
+];
 
 /** How the work is timed (invented). */
 export const WORK = {
