@@ -99,13 +99,13 @@ function usedVariables(
 
 /** question@version and a digest of all that went in. */
 function keyOf(question: Question, bound: BoundInputs): string {
-  const spreads = (cells: Readonly<Record<string, Found>>) =>
-    Object.values(cells).map((cell) => (isMissing(cell) ? [] : [...cell.form.by]));
+  const spreads = (cells: readonly Found[]) =>
+    cells.map((cell) => (isMissing(cell) ? [] : [...cell.form.by]));
   const rows = Object.values(bound.tables).flat();
   const all = [
     plainInputs(bound),
-    spreads(bound.scalars),
-    rows.map((row) => spreads(row.cells)),
+    spreads(Object.values(bound.scalars)),
+    rows.map((row) => spreads(row.numbers)),
     bound.basis.rates,
   ];
   return `${question.id}@${question.version}:${digest(canonicalText(all))}`;

@@ -80,8 +80,9 @@ function written(question: Question, bound: BoundInputs, over: WrittenInputs): B
   const given = bindWritten(question, over, bound.variables);
   const chosen = <A>(found: Readonly<Record<string, A>>, put: Readonly<Record<string, A>>) =>
     Object.fromEntries(Object.entries(found).map(([k, v]) => [k, k in over ? (put[k] ?? v) : v]));
+  const { cells: _cells, ...rest } = bound;
   return {
-    ...bound,
+    ...rest,
     before: {},
     scalars: chosen(bound.scalars, given.scalars),
     terms: chosen(bound.terms, given.terms),

@@ -1,8 +1,16 @@
 import type { Finding, InForce, Missing } from '../study/index.ts';
 import type { BoundRow } from './bound-row.ts';
+import type { FlatCells } from './flat-cells.ts';
 import type { FlatRows } from './forms/flat-rows.ts';
 import type { Variables } from './forms/variables.ts';
 import type { Basis, Found, FoundTerm, Variable } from './method.ts';
+import type { GapsByTerm } from './row-worker.ts';
+
+/** Lists that are brought up to date instead of made anew. */
+export interface LaidOut {
+  cells?: FlatCells;
+  rows?: FlatRows<BoundRow, GapsByTerm>;
+}
 
 /** Inputs found for one question and one subject. */
 export interface BoundInputs {
@@ -12,8 +20,10 @@ export interface BoundInputs {
   readonly variables: Variables;
   /** Errors of other questions' methods that come with their answers, by number. */
   readonly models: ReadonlyMap<number, Variable>;
-  /** What a tally worked out of the same table before, put there by it for the next time. */
-  readonly before: { rows?: FlatRows<BoundRow> };
+  /** Numbers of the table that a tally sums over, laid out. */
+  readonly cells?: FlatCells;
+  /** What was laid out before for the same question and subject: put there for the next time. */
+  readonly before: LaidOut;
   /** Every place looked at, there or missing. */
   readonly read: () => readonly (InForce | Missing)[];
   readonly findings: readonly Finding[];

@@ -48,7 +48,7 @@ export function gapsOf(result: BodyResult, bound: BoundInputs): Finding[] {
 /** Why each place that is missing has nothing. */
 function reasonsOf(bound: BoundInputs): ReadonlyMap<string, string> {
   const rows = Object.values(bound.tables).flat();
-  const cells = [...Object.values(bound.scalars), ...rows.flatMap((r) => Object.values(r.cells))];
+  const cells = [...Object.values(bound.scalars), ...rows.flatMap((r) => r.numbers)];
   return new Map(cells.filter(isMissing).map((c) => [placeKey(c.place), c.why]));
 }
 

@@ -37,9 +37,9 @@ export function runSolve(
 function missingInputs(question: Question, bound: BoundInputs, scalars: readonly Found[]): Place[] {
   const cells = question.inputs.flatMap((input) => {
     if (input.in !== 'table') return [];
-    const wanted = input.columns.filter((c) => c.in === 'scalar' && !c.optional);
-    return (bound.tables[input.name] ?? []).flatMap((row) =>
-      wanted.flatMap((c) => row.cells[c.name] ?? []),
+    const wanted = input.columns.filter((c) => c.in === 'scalar').map((c) => !c.optional);
+    return (bound.tables[input.name] ?? []).flatMap(({ numbers }) =>
+      numbers.filter((_, k) => wanted[k]),
     );
   });
   return placesMissing([...scalars, ...cells]);
@@ -63,8 +63,9 @@ class Layout {
   }
 
   #placeRows(table: string, rows: readonly BoundRow[]): void {
-    for (const [row, { cells }] of rows.entries())
-      for (const column in cells) this.#place(cells[column], { table, row, column });
+    for (const [row, { names, numbers }] of rows.entries())
+      for (const [k, column] of names.numbers.entries())
+        this.#place(numbers[k], { table, row, column });
   }
 
   #place(found: Found | undefined, spot: Spot): void {

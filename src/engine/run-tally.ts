@@ -8,13 +8,14 @@ import {
 } from './body-out.ts';
 import type { BoundInputs } from './bound-inputs.ts';
 import type { BoundRow } from './bound-row.ts';
+import { flatCells } from './flat-cells.ts';
 import { Aligned } from './forms/aligned.ts';
-import { FlatRows } from './forms/flat-rows.ts';
+import { type FlatRows, flatRows } from './forms/flat-rows.ts';
 import type { IndexedForm } from './forms/indexed-form.ts';
 import type { Variables } from './forms/variables.ts';
 import type { Found, GroupRow, GroupSum, Run, TallyBody } from './method.ts';
 import { throughFormula } from './propagate.ts';
-import { type RowGaps, RowWorker } from './row-forms.ts';
+import { type GapsByTerm, RowWorker } from './row-worker.ts';
 
 /** A sum over rows: its value (NaN without any row), what is missing, how many rows are in it. */
 export interface TermSum {
@@ -26,7 +27,7 @@ export interface TermSum {
   readonly unknownSpread: readonly Place[];
 }
 
-type Rows = FlatRows<BoundRow>;
+type Rows = FlatRows<BoundRow, GapsByTerm>;
 
 /** Sums over the rows of the table, then each output's formula over them and the scalars. */
 export function runTally(
@@ -36,18 +37,15 @@ export function runTally(
   run: Run,
 ): BodyResult {
   const { variables, before } = bound;
-  const worker = new RowWorker(body, variables);
-  const layOut = (rows: readonly BoundRow[], held?: Rows) =>
-    FlatRows.of(rows, body.terms.length, (row) => worker.work(row), held);
-  const rows = layOut(bound.tables[body.table] ?? [], before.rows);
+  const table = bound.tables[body.table] ?? [];
+  const cells = bound.cells ?? flatCells(table, variables);
+  const rows = flatRows(table, new RowWorker(body, cells, variables), before.rows);
   before.rows = rows;
   run.tick(0.5);
   const { sums, aligned } = sumsOf(body, rows, formsOf(scalars, variables), variables);
   const outs = body.outputs.map((spec) => outOf(spec, sums, aligned, scalars));
   const groupsBy = (column: string) =>
-    groupsOf(rows.rows, column).map(([group, own]) =>
-      groupRow(body, group, layOut(own), variables),
-    );
+    groupsOf(table, column).map(([group, own]) => groupRow(body, group, own, variables));
   const { groupBy } = body;
   return {
     outs,
@@ -74,21 +72,26 @@ function sumsOf(
   variables: Variables,
 ): Sums {
   const numbering = variables.numbering();
-  const places = rows.vars.map((variable) => numbering.placeOf(variable));
-  const scalarPlaces = scalars.map((form) =>
-    Int32Array.from(form.vars, (variable) => numbering.placeOf(variable)),
-  );
+  const places = numbering.placesOf(rows.vars);
+  const scalarPlaces = scalars.map((form) => numbering.placesOf(form.vars));
   const vars = numbering.met();
+  const column = (at: Int32Array, c: ArrayLike<number>) =>
+    added(new Float64Array(vars.length), at, c);
+  // Where no variable comes twice the rows one after the other are the sum.
+  const isLaidOut = places.length === vars.length && inOrder(places);
   const columns = [
-    ...rows.cs.map((c) => added(new Float64Array(vars.length), places, c)),
-    ...scalars.map((form, k) =>
-      added(new Float64Array(vars.length), scalarPlaces[k] ?? places, form.c),
-    ),
+    ...(isLaidOut ? rows.columns : rows.columns.map((c) => column(places, c))),
+    ...scalars.map((form, k) => column(scalarPlaces[k] ?? places, form.c)),
   ];
   const totals = body.terms.map((_, t) => totalOf(body, rows, t));
   const xs = Float64Array.from([...totals.map((s) => s.x), ...scalars.map((s) => s.x)]);
   const aligned = new Aligned(variables, vars, xs, columns);
   return { sums: totals.map((s, t) => ({ ...s, u: aligned.us[t] ?? 0 })), aligned };
+}
+
+function inOrder(places: Int32Array): boolean {
+  for (let i = 0; i < places.length; i++) if (places[i] !== i) return false;
+  return true;
 }
 
 function added(column: Float64Array, places: Int32Array, c: ArrayLike<number>): Float64Array {
@@ -106,8 +109,8 @@ function totalOf(body: TallyBody, rows: Rows, t: number): Omit<TermSum, 'u'> {
   const counted = rows.rows.length - left;
   return {
     // A sum of nothing is not known to be zero.
-    x: counted === 0 ? Number.NaN : sumOf(rows.xs[t]),
-    curvature: sumOf(rows.curvatures[t]),
+    x: counted === 0 ? Number.NaN : sumOf(rows.fields[t]),
+    curvature: sumOf(rows.fields[body.terms.length + t]),
     rows: counted,
     missing: [
       ...(rows.rows.length === 0 ? [{ column: body.table }] : []),
@@ -158,7 +161,7 @@ function groupsOf(
 ): (readonly [string, readonly BoundRow[]])[] {
   const byGroup = new Map<string, BoundRow[]>();
   for (const row of rows) {
-    const key = row.terms[column]?.text ?? '';
+    const key = row.word(column);
     const list = byGroup.get(key);
     if (list) list.push(row);
     else byGroup.set(key, [row]);
@@ -167,7 +170,14 @@ function groupsOf(
 }
 
 /** The sums over one group. */
-function groupRow(body: TallyBody, group: string, rows: Rows, variables: Variables): GroupRow {
+function groupRow(
+  body: TallyBody,
+  group: string,
+  own: readonly BoundRow[],
+  variables: Variables,
+): GroupRow {
+  const worker = new RowWorker(body, flatCells(own, variables), variables);
+  const rows = flatRows(own, worker);
   const { sums } = sumsOf(body, rows, [], variables);
   return {
     group,
@@ -186,5 +196,5 @@ const groupSum = ({ x, u, missing, unknownSpread }: TermSum): GroupSum => ({
   ...{ x, u, missing: missing.length, unknownSpread: unknownSpread.length },
 });
 
-const lacksNumber = (gaps: ReadonlyMap<number, RowGaps>): boolean =>
+const lacksNumber = (gaps: GapsByTerm): boolean =>
   [...gaps.values()].some((g) => g.missing.length > 0);

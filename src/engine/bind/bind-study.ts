@@ -1,10 +1,10 @@
 import type { Finding, Id, StudyView } from '../../study/index.ts';
 import type { BoundInputs } from '../bound-inputs.ts';
-import type { BoundRow } from '../bound-row.ts';
-import type { Found, FoundTerm, Question, WrittenInputs } from '../method.ts';
-import { bindTable, findingsOf } from './bind-table.ts';
+import { flatCells } from '../flat-cells.ts';
+import type { Found, FoundTerm, Question, TableInput, WrittenInputs } from '../method.ts';
+import { bindTable, findingsOf, type KeptTable, readOf } from './bind-table.ts';
 import { withinBounds } from './bounds.ts';
-import type { Kept, KeptRow } from './kept.ts';
+import type { Kept } from './kept.ts';
 import { type AskWithin, StudyFinder } from './study-finder.ts';
 import { WatchedView } from './watched-view.ts';
 
@@ -26,29 +26,30 @@ export function bindStudy(binding: Binding): BoundInputs {
   const findings: Finding[] = [];
   const scalars: Record<string, Found> = {};
   const terms: Record<string, FoundTerm> = {};
-  const rows: Record<string, readonly KeptRow[]> = {};
+  const tables: Record<string, KeptTable> = {};
   for (const input of binding.question.inputs) {
     if (input.in === 'scalar')
       scalars[input.name] = withinBounds(input, input.find(finder), findings);
     else if (input.in === 'term') terms[input.name] = input.find(finder);
-    else rows[input.name] = keptRows(binding, input, finder);
+    else tables[input.name] = tableOf(binding, input, finder);
   }
-  const all = Object.values(rows);
+  const all = Object.values(tables);
+  const found = (of: keyof KeptTable['findings']) => all.flatMap((table) => table.findings[of]);
   return {
     scalars,
     terms,
-    tables: Object.fromEntries(Object.entries(rows).map(([name, own]) => [name, boundRows(own)])),
+    tables: Object.fromEntries(Object.entries(tables).map(([name, { rows }]) => [name, rows])),
     variables: binding.kept.variables,
     models: finder.models,
-    before: binding.kept.laidOut(binding.question, binding.subject),
-    read: () => [...finder.read, ...gathered(all, (row) => row.read)],
+    ...laidOut(binding, tables),
+    read: () => [...finder.read, ...all.flatMap(readOf)],
     findings: [
       ...findings,
-      ...gathered(all, (row) => row.findings.numbers),
+      ...found('numbers'),
       ...findingsOf(finder.read),
-      ...gathered(all, (row) => row.findings.cells),
+      ...found('cells'),
       ...finder.found,
-      ...gathered(all, (row) => row.findings.noted),
+      ...found('noted'),
     ],
     basis: basisOf(binding.view, finder, all),
   };
@@ -65,54 +66,48 @@ const finderFor = ({ view, subject, rates, kept, askWithin, over = {} }: Binding
     over,
   });
 
-function keptRows(
+/** The numbers that a tally sums over, laid out, and where they are kept. */
+function laidOut(
+  { question, subject, kept }: Binding,
+  tables: Readonly<Record<string, KeptTable>>,
+): Pick<BoundInputs, 'cells' | 'before'> {
+  const before = kept.laidOut(question, subject);
+  const { body } = question;
+  const table = body.body === 'tally' ? tables[body.table] : undefined;
+  if (!table) return { before };
+  before.cells = flatCells(table.rows, kept.variables, before.cells);
+  return { before, cells: before.cells };
+}
+
+function tableOf(
   { question, view, subject, kept }: Binding,
-  input: Extract<Question['inputs'][number], { in: 'table' }>,
+  input: TableInput,
   finder: StudyFinder,
-): readonly KeptRow[] {
+): KeptTable {
   const ratesUsed = finder.ratesUsed;
   const held = kept.table(question, input, subject);
   const table = bindTable(input, finder, held, view.changes, (since) => view.touchedSince(since));
   finder.ratesUsed = ratesUsed;
   kept.keepTable(question, input, subject, table);
-  return table.rows;
-}
-
-function boundRows(rows: readonly KeptRow[]): BoundRow[] {
-  const bound: BoundRow[] = [];
-  for (const { row } of rows) if (row) bound.push(row);
-  return bound;
-}
-
-/** What all rows have of something that most have nothing of. */
-function gathered<T>(
-  tables: readonly (readonly KeptRow[])[],
-  of: (row: KeptRow) => readonly T[],
-): T[] {
-  const all: T[] = [];
-  for (const rows of tables)
-    for (const row of rows) {
-      const own = of(row);
-      if (own.length > 0) all.push(...own);
-    }
-  return all;
+  return table;
 }
 
 function basisOf(
   view: StudyView,
   finder: StudyFinder,
-  tables: readonly (readonly KeptRow[])[],
+  tables: readonly KeptTable[],
 ): BoundInputs['basis'] {
-  const conditions = new Set(finder.read.map((r) => r.of.condition));
-  for (const rows of tables)
-    for (const row of rows) for (const id of row.conditions) conditions.add(id);
-  const ratesUsed = finder.ratesUsed || tables.some((rows) => rows.some((row) => row.ratesUsed));
+  const conditions = [
+    ...finder.read.map((r) => r.of.condition),
+    ...tables.flatMap((table) => table.conditions),
+  ];
+  const ratesUsed = finder.ratesUsed || tables.some((table) => table.ratesUsed);
   const book = ratesUsed ? finder.book : undefined;
   return {
     study: view.header.title,
     revision: view.revision,
     subject: finder.labelOf(finder.subject),
-    conditions: [...new Set([...conditions].map((id) => view.condition(id)))],
+    conditions: [...new Set(conditions.map((id) => view.condition(id)))],
     invented: view.header.invented,
     ...(book ? { rates: book.version, currency: book.currency } : {}),
   };

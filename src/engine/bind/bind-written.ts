@@ -1,7 +1,7 @@
 import { parseQuantity } from '../../quantity/index.ts';
 import { type Finding, type Place, type Refusal, RefusalError } from '../../study/index.ts';
 import type { BoundInputs } from '../bound-inputs.ts';
-import { BoundRow } from '../bound-row.ts';
+import { BoundRow, columnNames } from '../bound-row.ts';
 import { FormMaker } from '../forms/form-maker.ts';
 import { Variables } from '../forms/variables.ts';
 import type {
@@ -176,8 +176,8 @@ function rowsOf(
 }
 
 function rowOf(input: TableInput, row: WrittenRow, i: number, reader: WrittenReader): BoundRow {
-  const cells: Record<string, Found> = {};
-  const terms: Record<string, FoundTerm> = {};
+  const numbers: Found[] = [];
+  const words: FoundTerm[] = [];
   const names = input.columns.map((c) => c.name);
   for (const name of Object.keys(row))
     if (!names.includes(name))
@@ -190,18 +190,12 @@ function rowOf(input: TableInput, row: WrittenRow, i: number, reader: WrittenRea
   for (const column of input.columns) {
     const place = { row: i + 1, column: column.name };
     const text = row[column.name] ?? '';
-    if (column.in === 'term') terms[column.name] = termOf(column, text, place, reader);
+    const id = `given:${input.name}.${i + 1}.${column.name}`;
+    if (column.in === 'term') words.push(termOf(column, text, place, reader));
     else if (text.trim() === '')
-      cells[column.name] = { missing: true, place, label: column.meaning, why: 'not given' };
-    else
-      cells[column.name] = reader.number(
-        column,
-        text,
-        `given:${input.name}.${i + 1}.${column.name}`,
-        place,
-        'supplied',
-      );
+      numbers.push({ missing: true, place, label: column.meaning, why: 'not given' });
+    else numbers.push(reader.number(column, text, id, place, 'supplied'));
   }
   const label = `${input.name} ${i + 1}`;
-  return new BoundRow(label, label, cells, terms);
+  return new BoundRow(label, label, columnNames(input), numbers, words);
 }

@@ -1,33 +1,9 @@
-import type { Finding, Id, InForce, Missing, StudyView } from '../../study/index.ts';
-import type { BoundInputs } from '../bound-inputs.ts';
-import type { BoundRow } from '../bound-row.ts';
+import type { Id, StudyView } from '../../study/index.ts';
+import type { LaidOut } from '../bound-inputs.ts';
 import { Variables } from '../forms/variables.ts';
 import type { Answer, Finder, Question, TableInput } from '../method.ts';
 import type { Questions } from '../registry.ts';
-import type { Watch } from './watched-view.ts';
-
-/** A row of a table as it was bound; without `row` where it is none of the table's. */
-export interface KeptRow {
-  readonly id: Id;
-  readonly row: BoundRow | undefined;
-  readonly read: readonly (InForce | Missing)[];
-  /** Of its numbers; of the cells read; noted on the way. */
-  readonly findings: Readonly<Record<'numbers' | 'cells' | 'noted', readonly Finding[]>>;
-  readonly conditions: readonly Id[];
-  readonly ratesUsed: boolean;
-  readonly watch: Watch;
-}
-
-/** A table as it was bound last. */
-export interface KeptTable {
-  /** Changes of the view by which it was brought up to date. */
-  readonly changes: number;
-  readonly listed: Watch;
-  readonly rows: readonly KeptRow[];
-  /** Places in `rows` of those that look at a node, and of those that look at anything. */
-  readonly lookingAt: ReadonlyMap<Id, readonly number[]>;
-  readonly volatile: readonly number[];
-}
+import type { KeptTable } from './bind-table.ts';
 
 /**
  * What is kept along a line of views for one set of questions and one rate book: bound tables,
@@ -39,7 +15,7 @@ export class Kept {
   /** Rates looked up, by group and words. */
   readonly rates = new Map<string, ReturnType<Finder['rate']>>();
   readonly #answers = new Map<Question, Map<Id, Answer>>();
-  readonly #laidOut = new Map<Question, Map<Id, BoundInputs['before']>>();
+  readonly #laidOut = new Map<Question, Map<Id, LaidOut>>();
   readonly #tables = new Map<Question, Map<string, KeptTable>>();
   /** Questions that led back to themselves: such answers are not kept. */
   circles = 0;
@@ -65,7 +41,7 @@ export class Kept {
   }
 
   /** Where a tally keeps its rows laid out, for one question and subject. */
-  laidOut(question: Question, subject: Id): BoundInputs['before'] {
+  laidOut(question: Question, subject: Id): LaidOut {
     const own = within(this.#laidOut, question);
     const held = own.get(subject) ?? {};
     own.set(subject, held);

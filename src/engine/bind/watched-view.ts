@@ -6,8 +6,26 @@ import type { Id, StudyView } from '../../study/index.ts';
  * change everything is bound anew.
  */
 export class Watch {
-  readonly subjects = new Set<Id>();
   volatile = false;
+  /** The one node looked at, as with most rows; a set where there are more. */
+  #only: Id | undefined;
+  #more: Set<Id> | undefined;
+
+  add(subject: Id): void {
+    if (this.#more) this.#more.add(subject);
+    else if (this.#only === undefined) this.#only = subject;
+    else if (this.#only !== subject) this.#more = new Set([this.#only, subject]);
+  }
+
+  get subjects(): readonly Id[] {
+    if (this.#more) return [...this.#more];
+    return this.#only === undefined ? [] : [this.#only];
+  }
+
+  /** True when no readings were looked at but those of this node. */
+  isOnly(subject: Id): boolean {
+    return !this.volatile && !this.#more && (this.#only ?? subject) === subject;
+  }
 }
 
 /** A view that notes what is read of it. */
@@ -35,7 +53,7 @@ export class WatchedView implements StudyView {
   }
 
   #of(subject: Id): StudyView {
-    this.#watch.subjects.add(subject);
+    this.#watch.add(subject);
     return this.view;
   }
 

@@ -29,6 +29,12 @@ export class Numbering {
     return this.count++;
   }
 
+  placesOf(variables: ArrayLike<number>): Int32Array {
+    const places = new Int32Array(variables.length);
+    for (let i = 0; i < places.length; i++) places[i] = this.placeOf(variables[i] ?? 0);
+    return places;
+  }
+
   /** The variables met in this round, by place. */
   met(): Int32Array {
     return this.#vars.slice(0, this.count);
