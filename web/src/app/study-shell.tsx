@@ -5,7 +5,10 @@ import { useState } from 'react';
 import { Refusals } from '../parts/refusals.tsx';
 import { WhyProvider } from '../parts/why-dialog.tsx';
 import { useClient } from './desk-client.ts';
+import { GlovesButton } from './gloves-button.tsx';
+import { InAndOut } from './in-and-out.tsx';
 import { SavedState } from './saved-state.tsx';
+import { SelectionProvider } from './selection.tsx';
 import { SettingsButton } from './settings.tsx';
 import { SHEETS } from './sheets.ts';
 import { HeaderProvider, useHeader } from './study-header.ts';
@@ -30,15 +33,17 @@ export function StudyShell() {
   if (!opened.data) return <Opening read={read} error={opened.error} />;
   return (
     <HeaderProvider value={opened.data}>
-      <WhyProvider>
-        <div className="sheet">
-          <Strip />
-          <main className="sheet-main">
-            <Outlet />
-          </main>
-          <TitleBlock />
-        </div>
-      </WhyProvider>
+      <SelectionProvider>
+        <WhyProvider>
+          <div className="sheet">
+            <Strip />
+            <main className="sheet-main">
+              <Outlet />
+            </main>
+            <TitleBlock />
+          </div>
+        </WhyProvider>
+      </SelectionProvider>
     </HeaderProvider>
   );
 }
@@ -80,8 +85,10 @@ function Strip() {
         ))}
       </nav>
       <div className="strip-right">
+        <InAndOut />
         <SavedState />
         <UndoButton />
+        <GlovesButton />
         <SettingsButton />
       </div>
     </header>

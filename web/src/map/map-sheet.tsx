@@ -1,5 +1,5 @@
 import { type KeyboardEvent, type PointerEvent, useId, useMemo, useRef } from 'react';
-import { useSelection } from '../app/selection.ts';
+import { useSelection } from '../app/selection.tsx';
 import { useWhy } from '../parts/why.tsx';
 import type { MapBody, MapModel } from '../worker/map-model.ts';
 import { CgMarks } from './cg-marks.tsx';

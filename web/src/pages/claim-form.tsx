@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { WAYS, type Way } from '../../../src/quantity/index.ts';
 import { useClient } from '../app/desk-client.ts';
 import { recorder, usePreferences } from '../app/preferences.ts';
-import { useSelection } from '../app/selection.ts';
+import { useSelection } from '../app/selection.tsx';
 import { NodePicker } from '../parts/node-picker.tsx';
 import { Refusals } from '../parts/refusals.tsx';
 

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { useDesk } from '../app/desk-client.ts';
-import { useSelection } from '../app/selection.ts';
+import { useSelection } from '../app/selection.tsx';
 import { MarkKey } from '../map/cg-marks.tsx';
 import { type LabelChoice, LabelPicker, labelledBodies } from '../map/label-choice.tsx';
 import { MapSheet } from '../map/map-sheet.tsx';

@@ -1,5 +1,5 @@
 import { useDesk } from '../app/desk-client.ts';
-import { useSelection } from '../app/selection.ts';
+import { useSelection } from '../app/selection.tsx';
 import { useWhy } from '../parts/why.tsx';
 import type { Gap, GapPlace } from '../worker/gaps.ts';
 

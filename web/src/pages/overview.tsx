@@ -1,7 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { useDesk } from '../app/desk-client.ts';
-import { useSelection } from '../app/selection.ts';
+import { useSelection } from '../app/selection.tsx';
 import { useHeader } from '../app/study-header.ts';
 import { MarkKey } from '../map/cg-marks.tsx';
 import { type LabelChoice, LabelPicker, labelledBodies } from '../map/label-choice.tsx';
@@ -9,7 +9,6 @@ import { MapSheet } from '../map/map-sheet.tsx';
 import { useMarks } from '../map/use-marks.ts';
 import { InHand } from '../parts/in-hand.tsx';
 import { LineKey } from '../parts/line-key.tsx';
-import { InAndOut } from './in-and-out.tsx';
 import { OverviewClaims } from './overview-claims.tsx';
 import { OverviewGaps } from './overview-gaps.tsx';
 import { OverviewTiles } from './overview-tiles.tsx';
@@ -31,7 +30,6 @@ export function OverviewPage() {
         <InHand />
         <OverviewGaps />
         <OverviewClaims />
-        <InAndOut />
         <LineKey />
       </aside>
     </div>

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
 import { useDesk } from '../app/desk-client.ts';
-import { useSelection } from '../app/selection.ts';
+import { useSelection } from '../app/selection.tsx';
 import { InHand } from '../parts/in-hand.tsx';
 import { LineKey } from '../parts/line-key.tsx';
 import { filterParts, type PartFilter, SHOW, type Show } from '../parts/part-filter.ts';

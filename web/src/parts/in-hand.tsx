@@ -1,6 +1,6 @@
 import { Link } from '@tanstack/react-router';
 import { useDesk } from '../app/desk-client.ts';
-import { useSelection } from '../app/selection.ts';
+import { useSelection } from '../app/selection.tsx';
 import { useHeader } from '../app/study-header.ts';
 import { CellShown } from './cell-shown.tsx';
 

@@ -1,7 +1,7 @@
 import { useTable } from '@tanstack/react-table';
 import { useVirtualizer } from '@tanstack/react-virtual';
 import { type KeyboardEvent, useEffect, useRef } from 'react';
-import { useSelection } from '../app/selection.ts';
+import { useSelection } from '../app/selection.tsx';
 import type { PartRow } from '../worker/part-rows.ts';
 import { partColumns, partFeatures } from './part-columns.ts';
 import { PartLine } from './part-line.tsx';
