@@ -216,7 +216,7 @@ export default question({
   ],
   assumptions: [
     'A joint is undone in the time it takes to reach and drive it unless a time to undo it is recorded; one person unless more are.',
-    'Of a group of joints that holds several parts alike, the share on what comes off is opened.',
+    'Of a group of joints that holds several parts alike, the share on what comes off is opened; one that lists as many ends on both sides holds them in pairs, in the order listed.',
     'Of alternatives the one that adds least time is taken, each alternative looked at for itself.',
     'What hangs on by a joint that is locked or would be destroyed comes along, unless it stays on the hoist.',
     'Joints between groups that nobody recorded are not seen: look before pulling.',

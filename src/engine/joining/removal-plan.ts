@@ -63,14 +63,25 @@ export function ifLocked(at: Finder, id: Id): string {
     isLocked: (other) => other === id || facts.isLocked(other),
   });
   if (!other.best) return 'no other way';
-  const added = other.best.steps.filter((s) => !steps.has(s.id)).map((s) => graph.label(s.id));
-  const along = other.best.along.map(graph.label);
+  const added = listed(
+    other.best.steps.filter((s) => !steps.has(s.id)).map((s) => s.id),
+    graph,
+  );
+  const along = listed(other.best.along, graph);
   const words = [
-    ...(added.length > 0 ? [`by ${added.join(', ')}`] : []),
-    ...(along.length > 0 ? [`comes off with ${along.join(', ')}`] : []),
-    ...(other.best.loose.length > 0 ? ['what else holds that is not recorded'] : []),
+    ...(added === '' ? [] : [`by ${added}`]),
+    ...(along === '' ? [] : [`comes off with ${along}`]),
+    ...(other.best.loose.length > 0 ? ['its other end is not recorded'] : []),
   ].join('; ');
   return `${words || 'without it'} (${signed(other.best.seconds - planned.best.seconds)} s)`;
+}
+
+const LISTED = 3;
+
+/** The first few by their labels, and how many more. */
+function listed(ids: readonly Id[], graph: RemovalGraph): string {
+  const labels = ids.slice(0, LISTED).map(graph.label).join(', ');
+  return ids.length > LISTED ? `${labels} and ${ids.length - LISTED} more` : labels;
 }
 
 export const signed = (x: number): string =>

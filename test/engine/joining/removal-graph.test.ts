@@ -214,6 +214,20 @@ describe('groups of joints', () => {
   });
 });
 
+describe('groups that list as many ends on both sides', () => {
+  const short: Short = {
+    parts: 'L R X Y base',
+    joints: ['J1:L+R-X+Y', 'J2:X+Y-base'],
+    stays: 'base',
+  };
+
+  it('hold them in pairs: what is locked brings its own partner along', () => {
+    const planned = plan(short, 'L', { locked: 'J1' });
+    expect(planned.best?.along).toEqual(['X']);
+    expect(ids(planned)).toEqual(['J2', 'L']);
+  });
+});
+
 it('keeps one tool in hand as long as something is ready for it', () => {
   const short: Short = { parts: 'A base', joints: ['J1:A-base', 'J2:A-base', 'J3:A-base'] };
   const tools = { J1: 'socket', J2: 'bit', J3: 'socket' };

@@ -53,15 +53,26 @@ function comesAlong(graph: RemovalGraph, end: Id, wanted: Id): boolean {
   return graph.hasGround || graph.outermost(end) === graph.outermost(wanted);
 }
 
-/** Joints of which one end is inside and one is not. */
+/** Joints between something inside and something outside. */
 function crossingJoints(graph: RemovalGraph, inside: ReadonlySet<Id>): Id[] {
   const at = new Set([...inside].flatMap((id) => graph.jointsAt(id)));
   return [...at].filter((joint) => outsideEnds(graph, joint, inside).length > 0);
 }
 
+/** What a joint holds outside, onto something inside. */
 function outsideEnds(graph: RemovalGraph, joint: Id, inside: ReadonlySet<Id>): Id[] {
   const { from = [], to = [] } = graph.joint(joint) ?? {};
-  return [...from, ...to].filter((end) => end === LOST || !inside.has(end));
+  const beyond = [...partners(from, to, inside), ...partners(to, from, inside)];
+  return [...new Set(beyond)].filter((end) => end === LOST || !inside.has(end));
+}
+
+/**
+ * Ends on one side that the inside ones of the other side are held to. A group that lists as many
+ * ends on both sides holds them in pairs, in the order listed; any other each to all.
+ */
+function partners(side: readonly Id[], others: readonly Id[], inside: ReadonlySet<Id>): Id[] {
+  if (side.length === others.length) return others.filter((_, i) => inside.has(side[i] ?? LOST));
+  return side.some((end) => inside.has(end)) ? [...others] : [];
 }
 
 /** Without those that are below another one; the first stays first. */
