@@ -43,14 +43,14 @@ const cell = (property: PartProperty, header: string) =>
 export const partColumns = helper.columns([
   word('label', 'number', (row) => row.label),
   word('name', 'name', (row) => row.name.toLowerCase()),
-  word('assembly', 'assembly', (row) => row.assembly || undefined),
+  cell('mass', 'mass, all pieces'),
+  word('how', 'mass is', (row) =>
+    row.cells.mass.c === 'missing' ? undefined : row.cells.mass.how,
+  ),
+  cell('position', 'position X; Y; Z'),
   cell('count', 'pieces'),
   cell('material', 'material'),
   cell('process', 'process'),
   cell('thickness', 'thickness'),
-  cell('mass', 'mass, all pieces'),
-  cell('position', 'position X; Y; Z'),
-  word('how', 'mass is', (row) =>
-    row.cells.mass.c === 'missing' ? undefined : row.cells.mass.how,
-  ),
+  word('assembly', 'assembly', (row) => row.assembly || undefined),
 ]);

@@ -1,6 +1,6 @@
 import { memo } from 'react';
 import { propertyWords } from '../../../src/study/index.ts';
-import { PART_PROPERTIES, type PartRow } from '../worker/part-rows.ts';
+import { PART_PROPERTIES, type PartProperty, type PartRow } from '../worker/part-rows.ts';
 import { CellShown } from './cell-shown.tsx';
 
 export interface PartLineProps {
@@ -36,18 +36,31 @@ export const PartLine = memo(function PartLine({
         </button>
       </td>
       <td>{row.name}</td>
-      <td>{row.assembly}</td>
-      {PART_PROPERTIES.map((property) => (
-        <td key={property}>
-          <CellShown
-            cell={row.cells[property]}
-            subject={row.id}
-            property={property}
-            of={`${propertyWords(property)} of ${row.label}`}
-          />
-        </td>
-      ))}
+      <PartCell row={row} property="mass" />
       <td>{mass.c === 'missing' ? <span className="open">missing</span> : mass.how}</td>
+      {BEHIND_MASS.map((property) => (
+        <PartCell key={property} row={row} property={property} />
+      ))}
+      <td>{row.assembly}</td>
     </tr>
   );
 });
+
+const BEHIND_MASS = PART_PROPERTIES.filter((property) => property !== 'mass');
+
+const PartCell = ({
+  row,
+  property,
+}: {
+  readonly row: PartRow;
+  readonly property: PartProperty;
+}) => (
+  <td>
+    <CellShown
+      cell={row.cells[property]}
+      subject={row.id}
+      property={property}
+      of={`${propertyWords(property)} of ${row.label}`}
+    />
+  </td>
+);

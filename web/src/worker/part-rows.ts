@@ -4,12 +4,12 @@ import { type ShownCell, shownCell } from './shown-cell.ts';
 
 /** Properties that the table of parts shows, in the order of its columns. */
 export const PART_PROPERTIES = [
+  'mass',
+  'position',
   'count',
   'material',
   'process',
   'thickness',
-  'mass',
-  'position',
 ] as const;
 export type PartProperty = (typeof PART_PROPERTIES)[number];
 

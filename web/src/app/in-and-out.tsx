@@ -1,38 +1,41 @@
 import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
-import { useClient } from '../app/desk-client.ts';
-import { useHeader } from '../app/study-header.ts';
 import { Refusals } from '../parts/refusals.tsx';
+import { SheetDialog } from '../parts/sheet-dialog.tsx';
 import { studyPath } from '../worker/api.ts';
+import { useClient } from './desk-client.ts';
+import { useHeader } from './study-header.ts';
 
 /** Ways in and out: more tables, and the report of the study as it stands, written by the server. */
 export function InAndOut() {
   const { api } = useClient();
   const { study, title } = useHeader();
-  const [state, setState] = useState<'idle' | 'writing'>('idle');
+  const [isWriting, setIsWriting] = useState(false);
   const [error, setError] = useState<unknown>();
   const write = async () => {
-    setState('writing');
-    setError(undefined);
+    setIsWriting(true);
     try {
       saveAs(await api.file(`${studyPath(study)}/report.pdf`), `${title}.pdf`);
     } catch (problem) {
       setError(problem);
     }
-    setState('idle');
+    setIsWriting(false);
   };
   return (
-    <section>
-      <p>
-        <Link to="/s/$study/import" params={{ study }}>
-          Import tables
-        </Link>
-      </p>
-      <button type="button" disabled={state === 'writing'} onClick={() => void write()}>
-        {state === 'writing' ? 'Writing the report …' : 'Report as PDF'}
+    <>
+      <Link to="/s/$study/import" params={{ study }}>
+        Import<span className="heard"> tables</span>
+      </Link>
+      <button type="button" disabled={isWriting} onClick={() => void write()}>
+        {isWriting ? 'Writing …' : 'Report'}
+        <span className="heard"> as PDF</span>
       </button>
-      <Refusals error={error} />
-    </section>
+      {error !== undefined && (
+        <SheetDialog title="The report was not written" onClose={() => setError(undefined)}>
+          <Refusals error={error} />
+        </SheetDialog>
+      )}
+    </>
   );
 }
 
