@@ -45,10 +45,11 @@ export function barsPicture(f: Bars, { width, say }: Layout): Picture {
     height: foot + 20,
     inks: [
       ...axisInks(f, scale, frame),
-      ...rows.flatMap((row, i) => rowInks(row, i, f, frame, width)),
+      ...rows.flatMap(({ span }, i) => (span ? spanInks(span, frame.y(i), f, frame) : [])),
       ...zeroInks(scale, frame),
+      ...rows.flatMap((row, i) => labelInks(row, i, frame, width)),
       ...lineInks(f, frame, width),
-      ...gapInks(f, rows, frame, say),
+      ...gapInks(f, rows, frame, { width, say }),
     ],
     cuts: f.gap ? [] : rows.map((_, i) => top + i * rowHeight),
   };
@@ -124,11 +125,6 @@ function unitWords(symbol: string, { ticks }: Scale, right: number, foot: number
   return words([right + half + 5, foot + 11], symbol, { size: 'small', tone: 'soft' });
 }
 
-function rowInks(row: Row, i: number, f: Bars, frame: Frame, width: number): Ink[] {
-  const y = frame.y(i);
-  return [...labelInks(row, i, frame, width), ...(row.span ? spanInks(row.span, y, f, frame) : [])];
-}
-
 function labelInks(row: Row, i: number, frame: Frame, width: number): Ink[] {
   const { stacked, labelWidth, left, length, top, rowHeight } = frame;
   const tone = row.open ? 'open' : 'strong';
@@ -193,7 +189,7 @@ function gapInks(
   { gap, kind, unit }: Bars,
   rows: readonly Row[],
   frame: Frame,
-  say: Layout['say'],
+  { width, say }: Layout,
 ): Ink[] {
   const [a, b] = gap ? [rows[gap.of]?.span, rows[gap.less]?.span] : [];
   if (!gap || !a || !b) return [];
@@ -208,7 +204,7 @@ function gapInks(
     ...ends.map((e) => line('hair', [e.x, 14], [e.x, y(e.row) - BAR / 2])),
     ...dimension(at(a.x), at(b.x), 18, said === '' ? text : `${text}, ${said}`, {
       from: 0,
-      to: frame.left + frame.length + 120,
+      to: width,
     }),
   ];
 }

@@ -6,7 +6,7 @@ const INSIDE = 26;
 
 /**
  * A level dimension line with its words, after ISO 129-1 (from memory): arrows inside where there
- * is room; words above it, or beside it where they are longer than the line.
+ * is room; words above it, or beside it where they are longer than the line, within `room`.
  */
 export function dimension(
   x1: number,
@@ -38,5 +38,6 @@ function dimensionWords(
   if (!outside && size < b - a) return words([(a + b) / 2, y - 8], text, { anchor: 'middle' });
   if (b + 6 + size < room.to) return words([b + 6, y], text, { onPaper: true });
   if (a - 6 - size > room.from) return words([a - 6, y], text, { anchor: 'end', onPaper: true });
-  return words([(a + b) / 2, y - 9], text, { anchor: 'middle' });
+  const middle = Math.min(Math.max((a + b) / 2, room.from + size / 2), room.to - size / 2);
+  return words([middle, y - 9], text, { anchor: 'middle' });
 }

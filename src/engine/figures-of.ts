@@ -96,7 +96,7 @@ const balance = (gap: Out, sides: [Out, Out]): Bars => ({
 });
 
 const againstZero = (out: Out): Bars => ({
-  ...barsOf(out, `${out.meaning}, against zero`, [out]),
+  ...barsOf(out, titled(`${out.meaning}, against zero`), [out]),
   alt: `${out.meaning} on a scale with zero.`,
   from: 'zero',
 });
@@ -110,6 +110,10 @@ const barsOf = ({ kind, unit }: Out, title: string, outs: readonly Out[]) => ({
 const numberOf = ({ x, u, knownU }: Out) => ({ x, u, ...(u === 'incomplete' ? { knownU } : {}) });
 
 const wordOf = ({ decision }: Out) => (decision ? { word: decision.word } : {});
+
+/** With a capital, unless it begins with a symbol. */
+const titled = (words: string): string =>
+  words.replace(/^[a-z](?=[a-z])/, (letter) => letter.toUpperCase());
 
 /** Rows beyond these are in the table of the groups. */
 const LARGEST = 40;
@@ -134,7 +138,7 @@ function groupBars(
   const rest = groups.length - LARGEST;
   return {
     f: 'bars',
-    title: `${meaning}, by ${by}`,
+    title: titled(`${meaning}, by ${by}`),
     alt: `A bar for each ${by}, the largest first.${rest > 0 ? ` ${rest} smaller ones are left out.` : ''}`,
     kind,
     unit,

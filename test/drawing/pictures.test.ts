@@ -105,6 +105,18 @@ describe('bars', () => {
     expect(wordsOf(laid).find((w) => w.text === 'not known')?.tone).toBe('open');
   });
 
+  it('have the words of a difference on the paper, however narrow it is', () => {
+    const gap = { of: 0, less: 1, number: { x: -1.21, u: 1.02 }, word: 'not distinguishable' };
+    for (const width of WIDTHS) {
+      const said = wordsOf(picture({ ...balance, gap }, width)).find((w) =>
+        w.text.startsWith('−1.2'),
+      );
+      const [left = -1, , right = width + 1] = said ? boxOf(said) : [];
+      expect(left).toBeGreaterThanOrEqual(0);
+      expect(right).toBeLessThanOrEqual(width);
+    }
+  });
+
   it('of marks have bands of two standard uncertainties to each side', () => {
     const laid = picture(balance);
     const at = (text: string) => wordsOf(laid).find((w) => w.text === text)?.at[0] ?? 0;

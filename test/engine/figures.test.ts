@@ -80,7 +80,7 @@ describe('sums of groups', () => {
     const [drawn, more] = (await askRegistered('mass-roll-up', van)).figures ?? [];
     expect(more).toBeUndefined();
     const { title, rows } = bars(drawn);
-    expect(title).toBe('mass of the parts, by assembly');
+    expect(title).toBe('Mass of the parts, by assembly');
     expect(rows).toEqual([
       {
         label: 'A2 name of a2',

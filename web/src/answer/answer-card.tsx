@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { FigureShown } from '../figure/figure-shown.tsx';
 import { FindingsList } from '../parts/findings-list.tsx';
 import type { AnswerSheet } from '../worker/answer-sheet.ts';
 import { onceNamed } from '../worker/node-words.ts';
@@ -19,6 +20,9 @@ export function AnswerCard({ sheet }: { readonly sheet: AnswerSheet }) {
       <BasisLine sheet={sheet} />
       <OutsTable sheet={sheet} shown={out?.name} onShow={setShown} />
       <Cautions cautions={sheet.cautions} />
+      {sheet.figures?.map((figure) => (
+        <FigureShown key={figure.title} figure={figure} />
+      ))}
       {out?.doubts.map((doubt) => (
         <p key={doubt}>
           <b>doubt</b> about the spread of {out.meaning}: {doubt}

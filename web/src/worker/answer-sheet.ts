@@ -46,6 +46,7 @@ export interface AnswerSheet
     | 'steps'
     | 'groups'
     | 'detail'
+    | 'figures'
     | 'further'
     | 'findings'
     | 'basis'
