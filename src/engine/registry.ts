@@ -1,4 +1,4 @@
-import { RefusalError } from '../study/index.ts';
+import { didYouMean, RefusalError } from '../study/index.ts';
 import type { Question, Section } from './method.ts';
 import { QUESTION_INDEX } from './registry.generated.ts';
 
@@ -17,23 +17,46 @@ export { QUESTION_INDEX };
 /** A question and those whose answers it reads, by id. */
 export type Questions = ReadonlyMap<string, Question>;
 
+interface Loaded {
+  readonly question: Question;
+  readonly questions: Questions;
+}
+
+/** Questions are loaded once: what is kept of a study's answers is kept for one set of them. */
+let every: Promise<Questions> | undefined;
+const each = new Map<string, Promise<Loaded>>();
+
 /**
  * Loads a question with all it uses.
  * @throws RefusalError `not-found` naming the questions there are.
  */
-export async function loadQuestion(
-  id: string,
-): Promise<{ question: Question; questions: Questions }> {
+export async function loadQuestion(id: string): Promise<Loaded> {
+  const question = (await every)?.get(id);
+  if (every && question) return { question, questions: await every };
+  if (!QUESTION_INDEX.some((head) => head.id === id)) throw unknownQuestion(id);
+  const loading = each.get(id) ?? loadWithUsed(id);
+  each.set(id, loading);
+  return loading;
+}
+
+/** Loads every question of the registry, in the order of its index. */
+export function loadAll(): Promise<Questions> {
+  every ??= loadEvery();
+  return every;
+}
+
+async function loadWithUsed(id: string): Promise<Loaded> {
   const questions = new Map<string, Question>();
   const question = await loadInto(questions, id);
   return { question, questions };
 }
 
-/** Loads every question of the registry, in the order of its index. */
-export async function loadAll(): Promise<Questions> {
-  const questions = new Map<string, Question>();
-  for (const head of QUESTION_INDEX) await loadInto(questions, head.id);
-  return questions;
+async function loadEvery(): Promise<Questions> {
+  const loaded = new Map<string, Question>();
+  for (const head of QUESTION_INDEX) await loadInto(loaded, head.id);
+  // What a question uses is loaded with it, ahead of its turn.
+  const inOrder = QUESTION_INDEX.flatMap(({ id }) => loaded.get(id) ?? []);
+  return new Map(inOrder.map((question) => [question.id, question]));
 }
 
 async function loadInto(questions: Map<string, Question>, id: string): Promise<Question> {
@@ -53,5 +76,8 @@ const unknownQuestion = (id: string): RefusalError =>
     place: { column: 'question' },
     value: id,
     why: 'there is no question of this name',
-    next: `The questions are: ${QUESTION_INDEX.map((h) => h.id).join(', ')}.`,
+    next: `${didYouMean(
+      id,
+      QUESTION_INDEX.map((h) => h.id),
+    )}The questions are: ${QUESTION_INDEX.map((h) => h.id).join(', ')}.`,
   });
