@@ -164,6 +164,11 @@ export const FIELDS: Readonly<Record<MappedForm, readonly FieldDef[]>> = {
     ...quantity('envelope.length', 'length, envelope length'),
     ...quantity('envelope.width', 'width, envelope width'),
     ...quantity('envelope.height', 'height, envelope height'),
+    ...quantity('coated.area', 'coated area, coating area'),
+    ...quantity('edge.cut', 'cut edge, cut fibre edge'),
+    ...quantity('drains', 'drains, drain holes'),
+    text('service', 'service, serviced, reached for'),
+    text('stays', 'stays, stays on the hoist'),
   ],
   joints: [
     word('number', 'number of the joint', `${NUMBER}, joint, joint number, group`, 'required'),
