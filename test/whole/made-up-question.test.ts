@@ -41,6 +41,9 @@ test('the command line lists, explains and answers it', () => {
   expect(copy.hoistside('ask', ID, '--example')).toMatch(
     /front axle over rear axle +140\.0 ± 1\.0 +kg +different/,
   );
+  expect(copy.hoistside('ask', ID, '--example')).toMatch(
+    /Made-up loads of the corners\n +fl +█+ +452 kg\n/,
+  );
   const asked = JSON.parse(
     copy.hoistside('--library', 'lib', 'ask', ID, '--study', 'made up', '--json'),
   );
@@ -57,6 +60,7 @@ test('the PDF has its answer, method and section', () => {
     'front axle over rear axle',
     '193.5',
     'Made up for a test',
+    'Made-up loads of the corners',
   ])
     expect(text).toContain(words);
 });
@@ -93,6 +97,7 @@ async function checkInterface(address: URL): Promise<void> {
   const excess = answers[0]?.outs.excess;
   expect(excess).toMatchObject({ x: 200, decision: { word: 'different' } });
   expect(excess?.u).toBeCloseTo(2, 9);
+  expect(answers[0]?.figures?.map((f) => f.title)).toContain('Made-up loads of the corners');
 }
 
 async function checkPages(address: URL): Promise<void> {
@@ -115,6 +120,8 @@ async function checkPages(address: URL): Promise<void> {
       .poll(() => card.textContent(), { timeout: 15_000 })
       .toMatch(/front axle over rear axle/);
     const text = ((await card.textContent()) ?? '').replaceAll(/\s+/g, ' ');
+    const figure = card.getByRole('img', { name: /^Made-up loads of the corners/ });
+    expect(await figure.locator('svg text').allTextContents()).toContain('460 kg');
     expect(text).toContain('148.0');
     expect(text).toContain('different');
     expect(text).toContain('Made up for a test');
