@@ -1,4 +1,4 @@
-import type { Entry, Id } from '../study/index.ts';
+import { type Entry, type Id, RefusalError } from '../study/index.ts';
 import type { Library } from './library.ts';
 
 export interface NewStudy {
@@ -9,8 +9,12 @@ export interface NewStudy {
   readonly note?: string;
 }
 
-/** Makes a study with its vehicle, in the condition "kerb, as received". */
+/**
+ * Makes a study with its vehicle, in the condition "kerb, as received".
+ * @throws RefusalError `conflict` when another study has the title.
+ */
 export async function createStudy(library: Library, spec: NewStudy): Promise<Id> {
+  await mustBeFree(library, spec.title);
   const study = library.newStudy();
   const { title, vehicle, invented, note } = spec;
   const entries: Entry[] = [
@@ -34,4 +38,16 @@ export async function createStudy(library: Library, spec: NewStudy): Promise<Id>
   ];
   await library.record(study, spec.by, `new study ${title}`, entries);
   return study;
+}
+
+async function mustBeFree(library: Library, title: string): Promise<void> {
+  const taken = (await library.studies()).find((s) => s.title === title);
+  if (!taken) return;
+  throw new RefusalError({
+    code: 'conflict',
+    place: { study: title },
+    value: title,
+    why: 'a study of this title is there already',
+    next: 'Import into it without making it anew, or give the new one another title.',
+  });
 }

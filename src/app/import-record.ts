@@ -2,17 +2,27 @@ import { createReadStream } from 'node:fs';
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import {
+  FIELDS,
   isTableForm,
   type Overrides,
+  type Preview,
   photoEntry,
   readPhotoList,
   readRateBook,
   type TableForm,
   type TableProgress,
 } from '../capture/index.ts';
-import { type Id, RefusalError } from '../study/index.ts';
-import { fileToImport, type Imported, importTableInto } from './import-table.ts';
+import { type Finding, type Id, RefusalError } from '../study/index.ts';
+import { createStudy, type NewStudy } from './create-study.ts';
+import {
+  fileToImport,
+  type Imported,
+  type ImportRequest,
+  importTableInto,
+  previewTableInto,
+} from './import-table.ts';
 import type { Library } from './library.ts';
+import { rehearse } from './rehearsal.ts';
 
 /** Tables of a record folder, in the order in which they build on each other. */
 const RECORD_TABLES: readonly { readonly file: string; readonly form: TableForm }[] = [
@@ -33,14 +43,42 @@ const RECORD_TABLES: readonly { readonly file: string; readonly form: TableForm 
 export interface RecordStep {
   readonly file: string;
   readonly rows: number;
+  /** What the import took for granted or found strange. */
+  readonly notes: readonly Finding[];
 }
 
 export interface RecordRequest {
   readonly dir: string;
   readonly by: string;
-  readonly overrides?: Partial<Record<TableForm, Overrides>>;
+  /** For every table; which columns hold what is told by their headings. */
+  readonly overrides?: Omit<Overrides, 'columns' | 'units' | 'spreads'>;
+  /** As Overrides has them, for the tables that have the fields. */
+  readonly spreads?: Readonly<Record<string, string>>;
   readonly progress?: (file: string, progress: TableProgress) => void;
   readonly done?: (step: RecordStep) => void;
+}
+
+/**
+ * What the tables of a folder would become, up to the first that has problems; nothing is written.
+ */
+export async function previewRecord(
+  library: Library,
+  target: Id | NewStudy,
+  request: RecordRequest,
+): Promise<readonly Preview[]> {
+  const names = await namesIn(request.dir);
+  const tables = RECORD_TABLES.filter((t) => names.includes(t.file));
+  if (tables.length === 0) throw nothingThere(request.dir);
+  return rehearse(library, target, async (copy, study) => {
+    const previews: Preview[] = [];
+    for (const { file, form } of tables) {
+      const seen = await previewTableInto(copy, study, await tableOf(request, file, form));
+      previews.push(seen);
+      if (seen.problems.length > 0) break;
+      await importOne(copy, study, request, file, form);
+    }
+    return previews;
+  });
 }
 
 /** The form of a table by its file's name, where that tells. */
@@ -51,10 +89,23 @@ export function formOf(file: string): TableForm | undefined {
 }
 
 /**
- * Imports the tables, rate books and photographs of a folder that go by the names above. Each
- * file is all or nothing; the first refusal stops, and what came before it stands.
+ * Imports the tables, rate books and photographs of a folder that go by the names above, into a
+ * study or a new one: all of them or nothing, tried out on a copy in memory first. Returns the
+ * study.
+ * @throws RefusalError with every problem of the first file that has any.
  */
 export async function importRecord(
+  library: Library,
+  target: Id | NewStudy,
+  request: RecordRequest,
+): Promise<{ readonly study: Id; readonly steps: readonly RecordStep[] }> {
+  const { done: _done, ...quietly } = request;
+  await rehearse(library, target, (copy, study) => importFiles(copy, study, quietly));
+  const study = typeof target === 'string' ? target : await createStudy(library, target);
+  return { study, steps: await importFiles(library, study, request) };
+}
+
+async function importFiles(
   library: Library,
   study: Id,
   request: RecordRequest,
@@ -67,14 +118,24 @@ export async function importRecord(
   };
   for (const { file, form } of RECORD_TABLES)
     if (names.includes(file))
-      note({ file, rows: (await importOne(library, study, request, file, form)).rows });
+      note(stepOf(file, await importOne(library, study, request, file, form)));
   for (const file of names.filter((n) => /^rates.*\.json$/.test(n)))
-    note({ file, rows: await importRates(library, study, join(request.dir, file), request.by) });
+    note({
+      file,
+      rows: await importRates(library, study, join(request.dir, file), request.by),
+      notes: [],
+    });
   if (names.includes('photos.csv'))
-    note({ file: 'photos.csv', rows: await importPhotos(library, study, request) });
+    note({ file: 'photos.csv', rows: await importPhotos(library, study, request), notes: [] });
   if (steps.length === 0) throw nothingThere(request.dir);
   return steps;
 }
+
+const stepOf = (file: string, { rows, preview }: Imported): RecordStep => ({
+  file,
+  rows,
+  notes: preview.notes,
+});
 
 async function namesIn(dir: string): Promise<string[]> {
   try {
@@ -95,22 +156,38 @@ const nothingThere = (dir: string): RefusalError =>
     next: `Name a folder that holds ${RECORD_TABLES.map((t) => t.file).join(', ')}, or one table with --form.`,
   });
 
-async function importOne(
+const importOne = async (
   library: Library,
   study: Id,
   request: RecordRequest,
   file: string,
   form: TableForm,
-): Promise<Imported> {
-  const overrides = request.overrides?.[form];
-  return importTableInto(library, study, {
+): Promise<Imported> => importTableInto(library, study, await tableOf(request, file, form));
+
+async function tableOf(
+  request: RecordRequest,
+  file: string,
+  form: TableForm,
+): Promise<ImportRequest> {
+  return {
     ...(await fileToImport(join(request.dir, file))),
     form,
     by: request.by,
-    ...(overrides ? { overrides } : {}),
+    overrides: { ...request.overrides, spreads: spreadsOf(form, request.spreads ?? {}) },
     ...(request.progress ? { progress: (p: TableProgress) => request.progress?.(file, p) } : {}),
-  });
+  };
 }
+
+/** Shared spreads of the fields that a form has. */
+const spreadsOf = (
+  form: TableForm,
+  spreads: Readonly<Record<string, string>>,
+): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    Object.entries(spreads).filter(([names]) =>
+      names.split(',').every((name) => FIELDS[form].some((f) => f.field === name.trim())),
+    ),
+  );
 
 /** Imports a rate book; returns the number of its cells. */
 export async function importRates(

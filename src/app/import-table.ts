@@ -58,12 +58,13 @@ export async function importTableInto(
   request: ImportRequest,
 ): Promise<Imported> {
   const read = await importTable(await tableRequest(library, study, request));
-  const author = await library.author(study, request.by);
   const stage = await library.store.stage(study, request.by);
   const words = `import ${request.form} from ${request.file}`;
-  const gesture = ulid(author.nowMs, author.random);
   let changes = 0;
   try {
+    // Only now, when nobody else can write: a count taken before could be used up meanwhile.
+    const author = await library.author(study, request.by);
+    const gesture = ulid(author.nowMs, author.random);
     for await (const entries of read.entries) {
       const change: Change = makeChange(author, {
         words,

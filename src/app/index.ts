@@ -22,5 +22,6 @@ export * from './import-table.ts';
 export * from './library.ts';
 export * from './purge-study.ts';
 export * from './record-claim.ts';
+export * from './rehearsal.ts';
 export * from './study-report.ts';
 export * from './version.ts';

@@ -6,6 +6,7 @@ import {
   type Author,
   type Change,
   checkChange,
+  didYouMean,
   type Entry,
   extend,
   fold,
@@ -19,8 +20,6 @@ import {
 
 /** How many changes are read from the store at a time. */
 const PAGE = 500;
-/** Tries to find a free count when another process uses the same device name. */
-const TRIES = 5;
 
 interface Held {
   readonly view: StudyView;
@@ -62,7 +61,10 @@ export class Library {
       why: second ? 'several studies go by this name' : 'there is no study of this name',
       next: second
         ? `Name one by its id: ${named.map((s) => s.study).join(', ')}.`
-        : `There are: ${all.map((s) => s.title).join('; ') || 'none yet; import one'}.`,
+        : `${didYouMean(
+            wanted,
+            all.map((s) => s.title),
+          )}There are: ${all.map((s) => s.title).join('; ') || 'none yet; import one'}.`,
     });
   }
 
@@ -109,19 +111,19 @@ export class Library {
     entries: readonly Entry[],
     undoes?: Id,
   ): Promise<Change> {
-    for (let attempt = 1; ; attempt++) {
+    const stage = await this.store.stage(study, by);
+    try {
+      // Only now, when nobody else can write: a count taken before could be used up meanwhile.
       const author = await this.author(study, by);
-      const change = makeChange(author, {
-        words,
-        entries,
-        ...(undoes === undefined ? {} : { undoes }),
-      });
-      try {
-        await this.accept(study, [change], by);
-        return change;
-      } catch (error) {
-        if (attempt >= TRIES || !isConflict(error)) throw error;
-      }
+      const act = { words, entries, ...(undoes === undefined ? {} : { undoes }) };
+      const change = makeChange(author, act);
+      mustBeGood(study, [change]);
+      await stage.add([change]);
+      await stage.commit();
+      return change;
+    } catch (error) {
+      await stage.drop();
+      throw error;
     }
   }
 
@@ -130,11 +132,7 @@ export class Library {
    * @throws RefusalError with all that no change may carry; nothing of the batch is kept then.
    */
   async accept(study: Id, changes: readonly Change[], author: string): Promise<Ack> {
-    const [first, ...more] = changes.flatMap((change) => [
-      ...checkChange(change),
-      ...(change.study === study ? [] : [otherStudy(study, change)]),
-    ]);
-    if (first) throw new RefusalError(first, ...more);
+    mustBeGood(study, changes);
     return this.store.append(study, changes, author);
   }
 
@@ -157,6 +155,15 @@ export class Library {
 
 const nothingOf = (study: Id): Held => ({ view: fold(study, []), cursor: 0, version: 0 });
 
+/** @throws RefusalError with all that no change may carry. */
+function mustBeGood(study: Id, changes: readonly Change[]): void {
+  const [first, ...more] = changes.flatMap((change) => [
+    ...checkChange(change),
+    ...(change.study === study ? [] : [otherStudy(study, change)]),
+  ]);
+  if (first) throw new RefusalError(first, ...more);
+}
+
 const otherStudy = (study: Id, change: Change): Refusal => ({
   code: 'bad-change',
   place: { study },
@@ -164,9 +171,6 @@ const otherStudy = (study: Id, change: Change): Refusal => ({
   why: `the change ${change.id} belongs to another study`,
   next: 'Send each change to the study it belongs to.',
 });
-
-const isConflict = (error: unknown): boolean =>
-  error instanceof RefusalError && error.refusals[0].code === 'conflict';
 
 /** The name by which this library's changes are told from those of other devices; made at the first opening. */
 export async function deviceOf(dir: string): Promise<Id> {

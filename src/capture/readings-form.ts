@@ -1,5 +1,12 @@
 import { isWay, type Value, WAYS, type Way } from '../quantity/index.ts';
-import { type Entry, type Finding, propertyDef, type Reading } from '../study/index.ts';
+import {
+  didYouMean,
+  type Entry,
+  type Finding,
+  PROPERTIES,
+  propertyDef,
+  type Reading,
+} from '../study/index.ts';
 import { waysOf } from './column-uses.ts';
 import {
   type FormReader,
@@ -55,11 +62,33 @@ export class ReadingsForm implements FormReader {
         'a measured value names no instrument',
         'Name the instrument, or say how else the value is known.',
       );
+    if (this.#isThere(texts, value.asWritten))
+      return texts.problem(
+        'value',
+        'this very reading is in the study already, from this file and row',
+        'Import each file once; a repeat of a measurement goes into a row or file of its own.',
+      );
     if (instrument !== '') this.#instruments.add(instrument);
     this.#conditions.add(this.#condition(texts));
     if (!propertyDef(property) && !this.#strange.has(property))
       this.#strange.set(property, texts.row);
     return undefined;
+  }
+
+  /** The same row of the same file counted again would make its value look better known than it is. */
+  #isThere(texts: RowText, asWritten: string): boolean {
+    const { view, file } = this.#setup.request;
+    const subject = view.find(texts.text('subject'));
+    if (!subject) return false;
+    return view
+      .readings(subject.id, texts.text('property'))
+      .some(
+        ({ reading, withdrawn }) =>
+          !withdrawn &&
+          reading.asWritten === asWritten &&
+          reading.source?.file === file &&
+          reading.source.row === texts.row,
+      );
   }
 
   #instrument = (texts: RowText): string =>
@@ -142,7 +171,10 @@ export class ReadingsForm implements FormReader {
       note(
         { file: this.#setup.request.file, row, column: 'property' },
         `the property ${property} has no meaning of its own here; its readings are kept and shown`,
-        'Correct the word where it was meant to be one of the known properties.',
+        `${didYouMean(
+          property,
+          PROPERTIES.map((p) => p.id),
+        )}Correct the word where it was meant to be one of: ${PROPERTIES.map((p) => p.id).join(', ')}.`,
         property,
       ),
     ),

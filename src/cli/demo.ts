@@ -71,7 +71,7 @@ async function oneRecord(
   await importRecord(library, study, {
     dir: join(TABLES, folder),
     by: 'demo',
-    overrides: { joints: { spreads: JOINT_SPREADS } },
+    spreads: JOINT_SPREADS,
     done: ({ file, rows }) => io.progress(`${title}: ${file}, ${rows} rows`),
   });
   return reportOf(io, library, study, title, join(to, `${folder}.pdf`));

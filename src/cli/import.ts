@@ -5,21 +5,26 @@ import {
   createStudy,
   fileToImport,
   formOf,
+  type ImportRequest,
   importBundle,
   importRates,
   importRecord,
   importTableInto,
   type Library,
+  type NewStudy,
+  previewRecord,
   previewTableInto,
+  type RecordRequest,
+  type RecordStep,
+  rehearse,
   TABLE_FORMS,
 } from '../app/index.ts';
-import type { Overrides, TableForm, TableProgress } from '../capture/index.ts';
-import { isWay } from '../quantity/index.ts';
+import type { Overrides, Preview, TableForm, TableProgress } from '../capture/index.ts';
 
 import { type Id, RefusalError } from '../study/index.ts';
 import type { Io } from './io.ts';
 import { whoIsHere, withLibrary } from './open-library.ts';
-import { pair } from './options.ts';
+import { pair, wayNamed } from './options.ts';
 import { bundleText, previewText } from './texts.ts';
 
 interface ImportOptions {
@@ -93,17 +98,27 @@ async function run(io: Io, library: Library, path: string, options: ImportOption
   const by = options.by ?? whoIsHere();
   await mustExist(path);
   if (path.endsWith('.zip')) return bringIn(io, library, path, options, by);
-  const name = options.study ?? noStudy();
-  const study = options.new
-    ? await makeStudy(library, name, options, by)
-    : (await library.findStudy(name)).study;
-  if (options.preview) return preview(io, library, study, path, options, by);
-  const steps = await importPath(io, library, study, path, options, by);
+  const target = await targetOf(library, options, by);
+  if (options.preview) return preview(io, library, target, path, options, by);
+  const { study, steps } = await importPath(io, library, target, path, options, by);
   const peakMb = Math.round(process.resourceUsage().maxRSS / 1024);
   if (options.json) io.out(`${JSON.stringify({ study, files: steps, peakMemoryMb: peakMb })}\n`);
-  else
-    io.out(`${steps.map((s) => `${s.file}: ${s.rows} rows\n`).join('')}peak memory ${peakMb} MB\n`);
+  else io.out(`${steps.map(stepText).join('')}peak memory ${peakMb} MB\n`);
 }
+
+/** The study to import into, or what is to be made first. */
+async function targetOf(
+  library: Library,
+  options: ImportOptions,
+  by: string,
+): Promise<Id | NewStudy> {
+  const title = options.study ?? noStudy();
+  if (!options.new) return (await library.findStudy(title)).study;
+  return { title, vehicle: options.vehicle ?? title, by, invented: options.invented === true };
+}
+
+const stepText = ({ file, rows, notes }: RecordStep): string =>
+  `${file}: ${rows} ${rows === 1 ? 'row' : 'rows'}\n${notes.map((n) => `  note: ${n.value === undefined ? '' : `${n.value}: `}${n.what}. ${n.next}\n`).join('')}`;
 
 async function bringIn(
   io: Io,
@@ -117,61 +132,82 @@ async function bringIn(
   io.out(json ? `${JSON.stringify({ bundle })}\n` : bundleText(bundle));
 }
 
-const makeStudy = (
-  library: Library,
-  name: string,
-  options: ImportOptions,
-  by: string,
-): Promise<Id> =>
-  createStudy(library, {
-    title: name,
-    vehicle: options.vehicle ?? name,
-    by,
-    invented: options.invented === true,
-  });
+interface Done {
+  readonly study: Id;
+  readonly steps: readonly RecordStep[];
+}
 
 async function importPath(
   io: Io,
   library: Library,
-  study: Id,
+  target: Id | NewStudy,
   path: string,
   options: ImportOptions,
   by: string,
-): Promise<{ file: string; rows: number }[]> {
-  const overrides = overridesOf(options);
+): Promise<Done> {
   if ((await stat(path)).isDirectory()) {
     const progress = (file: string, p: TableProgress) => io.progress(progressText(file, p));
-    return importRecord(library, study, {
-      dir: path,
-      by,
-      overrides: forAllForms(overrides),
-      progress,
-    });
+    return importRecord(library, target, { ...folderRequest(path, options, by), progress });
   }
-  if (path.endsWith('.json'))
-    return [{ file: basename(path), rows: await importRates(library, study, path, by) }];
+  if (path.endsWith('.json')) {
+    const study = await madeStudy(library, target);
+    const rows = await importRates(library, study, path, by);
+    return { study, steps: [{ file: basename(path), rows, notes: [] }] };
+  }
   const request = await requestFor(path, options, by);
-  const done = await importTableInto(library, study, {
-    ...request,
-    progress: (p) => io.progress(progressText(request.file, p)),
-  });
-  return [{ file: request.file, rows: done.rows }];
+  // A new study is made only once its table is known to be good.
+  if (typeof target !== 'string') await checkFirst(library, target, request);
+  const study = await madeStudy(library, target);
+  const progress = (p: TableProgress) => io.progress(progressText(request.file, p));
+  const { rows, preview: seen } = await importTableInto(library, study, { ...request, progress });
+  return { study, steps: [{ file: request.file, rows, notes: seen.notes }] };
 }
 
-const forAllForms = (overrides: Overrides): Partial<Record<TableForm, Overrides>> =>
-  Object.fromEntries(TABLE_FORMS.map((form) => [form, overrides]));
+const madeStudy = async (library: Library, target: Id | NewStudy): Promise<Id> =>
+  typeof target === 'string' ? target : createStudy(library, target);
+
+async function checkFirst(
+  library: Library,
+  target: NewStudy,
+  request: ImportRequest,
+): Promise<void> {
+  const seen = await rehearse(library, target, (copy, study) =>
+    previewTableInto(copy, study, request),
+  );
+  const [first, ...more] = seen.problems;
+  if (first) throw new RefusalError(first, ...more);
+}
+
+function folderRequest(dir: string, options: ImportOptions, by: string): RecordRequest {
+  if (Object.keys({ ...options.column, ...options.unit }).length > 0) throw oneTableOnly(dir);
+  const { columns: _columns, units: _units, spreads, ...overrides } = overridesOf(options);
+  return { dir, by, overrides, ...(spreads ? { spreads } : {}) };
+}
 
 async function preview(
   io: Io,
   library: Library,
-  study: Id,
+  target: Id | NewStudy,
   path: string,
   options: ImportOptions,
   by: string,
 ): Promise<void> {
-  const seen = await previewTableInto(library, study, await requestFor(path, options, by));
-  io.out(options.json ? `${JSON.stringify({ preview: seen })}\n` : previewText(seen));
+  const seen = (await stat(path)).isDirectory()
+    ? await previewRecord(library, target, folderRequest(path, options, by))
+    : [await previewOne(library, target, await requestFor(path, options, by))];
+  io.out(
+    options.json ? `${JSON.stringify({ previews: seen })}\n` : seen.map(previewText).join('\n'),
+  );
 }
+
+const previewOne = (
+  library: Library,
+  target: Id | NewStudy,
+  request: ImportRequest,
+): Promise<Preview> =>
+  typeof target === 'string'
+    ? previewTableInto(library, target, request)
+    : rehearse(library, target, (copy, study) => previewTableInto(copy, study, request));
 
 async function requestFor(path: string, options: ImportOptions, by: string) {
   const form = options.form ?? formOf(path);
@@ -181,7 +217,6 @@ async function requestFor(path: string, options: ImportOptions, by: string) {
 
 function overridesOf(options: ImportOptions): Overrides {
   const { delimiter, decimal, how, instrument, makeAssemblies } = options;
-  if (how !== undefined && !isWay(how)) throw badWay(how);
   return {
     columns: options.column,
     units: options.unit,
@@ -190,7 +225,7 @@ function overridesOf(options: ImportOptions): Overrides {
       ? {}
       : { delimiter: delimiter as NonNullable<Overrides['delimiter']> }),
     ...(decimal === undefined ? {} : { decimal }),
-    ...(how === undefined ? {} : { how }),
+    ...(how === undefined ? {} : { how: wayNamed(how) }),
     ...(instrument === undefined ? {} : { instrument }),
     ...(makeAssemblies ? { makeAssemblies } : {}),
   };
@@ -234,6 +269,15 @@ const bundleHasItsOwn = (study: string): RefusalError =>
     next: 'Leave --study out.',
   });
 
+const oneTableOnly = (dir: string): RefusalError =>
+  new RefusalError({
+    code: 'bad-call',
+    place: { file: dir },
+    value: dir,
+    why: '--column and --unit speak of one table, and this is a folder',
+    next: 'Import that table by itself.',
+  });
+
 const noForm = (path: string): RefusalError =>
   new RefusalError({
     code: 'bad-call',
@@ -241,13 +285,4 @@ const noForm = (path: string): RefusalError =>
     value: path,
     why: 'what the table holds can not be told from its name',
     next: `Say it with --form: ${TABLE_FORMS.join(', ')}.`,
-  });
-
-const badWay = (how: string): RefusalError =>
-  new RefusalError({
-    code: 'bad-call',
-    place: { column: 'how' },
-    value: how,
-    why: 'no way of knowing goes by this word',
-    next: 'Say measured, supplied, calculated, seen, inferred or guessed.',
   });

@@ -1,4 +1,10 @@
-import { REFUSALS, type Refusal, RefusalError, refusalText } from '../study/index.ts';
+import {
+  REFUSALS,
+  type Refusal,
+  type RefusalCode,
+  RefusalError,
+  refusalText,
+} from '../study/index.ts';
 
 /** Where a command writes, so that tests can read it. */
 export interface Io {
@@ -20,8 +26,47 @@ export const PROCESS_IO: Io = {
 /** Exit code of a defect: ours, not the caller's. */
 const DEFECT_EXIT = 70;
 
+/** What the file system says, as a refusal: the path is the caller's to mend. */
+const FILE_ERRORS: Readonly<Record<string, { code: RefusalCode; why: string; next: string }>> = {
+  ENOENT: { code: 'not-found', why: 'there is no such file or folder', next: 'Check the path.' },
+  ENOTDIR: {
+    code: 'bad-call',
+    why: 'a file stands where a folder should be',
+    next: 'Name another folder.',
+  },
+  EISDIR: {
+    code: 'bad-call',
+    why: 'a folder stands where a file should be',
+    next: 'Name a file in it.',
+  },
+  EEXIST: { code: 'conflict', why: 'it is there already', next: 'Name another one.' },
+  EACCES: {
+    code: 'not-allowed',
+    why: 'you may not read or write it',
+    next: 'Ask whoever may, or name another path.',
+  },
+  EROFS: {
+    code: 'read-only',
+    why: 'it can be read only',
+    next: 'Name a path that can be written.',
+  },
+  ENOSPC: {
+    code: 'disk-full',
+    why: 'the disk is full',
+    next: 'Make room and run the command again.',
+  },
+};
+
+function asRefusal(error: unknown): unknown {
+  if (!(error instanceof Error) || !('code' in error) || !('path' in error)) return error;
+  const known = FILE_ERRORS[String(error.code)];
+  const file = String(error.path);
+  return known ? new RefusalError({ ...known, place: { file }, value: file }) : error;
+}
+
 /** Prints an error as it is asked for, and gives its exit code. */
-export function printError(error: unknown, io: Io, json: boolean): number {
+export function printError(thrown: unknown, io: Io, json: boolean): number {
+  const error = asRefusal(thrown);
   if (error instanceof RefusalError) {
     if (json) io.out(`${JSON.stringify({ refusals: error.refusals })}\n`);
     else for (const refusal of error.refusals) io.err(refusalLine(refusal));

@@ -1,4 +1,6 @@
+import { access } from 'node:fs/promises';
 import { userInfo } from 'node:os';
+import { join } from 'node:path';
 import type { Command } from 'commander';
 import { deviceOf, Library } from '../app/index.ts';
 import { openSqliteStore, type Store } from '../store/index.ts';
@@ -18,13 +20,35 @@ export async function openLibrary(dir: string, checkAll = false): Promise<Librar
 export const libraryDir = (command: Command): string =>
   command.optsWithGlobals<{ library: string }>().library;
 
+/** Commands that make a library where there is none. */
+const MAKERS: ReadonlySet<string> = new Set(['import', 'serve']);
+
+async function mustBeLibrary(dir: string): Promise<void> {
+  if (await hasLibrary(dir)) return;
+  throw new RefusalError({
+    code: 'not-found',
+    place: { file: dir },
+    value: dir,
+    why: 'there is no library in this folder',
+    next: 'Name its folder with --library, or import a record: that makes one.',
+  });
+}
+
+const hasLibrary = (dir: string): Promise<boolean> =>
+  access(join(dir, 'library.db')).then(
+    () => true,
+    () => false,
+  );
+
 /** Opens the library named on the command line, hands it over and closes it whatever happens. */
 export async function withLibrary<T>(
   command: Command,
   use: (library: Library) => Promise<T>,
   checkAll = false,
 ): Promise<T> {
-  const library = await openLibrary(libraryDir(command), checkAll);
+  const dir = libraryDir(command);
+  if (!MAKERS.has(command.name())) await mustBeLibrary(dir);
+  const library = await openLibrary(dir, checkAll);
   try {
     return await use(library);
   } finally {

@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { InvalidArgumentError } from 'commander';
 import type { WrittenInputs } from '../engine/index.ts';
+import { isWay, WAYS, type Way } from '../quantity/index.ts';
 import { RefusalError } from '../study/index.ts';
 
 /** Collects `name=value` options into a record. */
@@ -92,5 +93,17 @@ export function dateOf(text: string | undefined): string {
     value: text,
     why: 'this is no date',
     next: 'Write it as 2026-11-25.',
+  });
+}
+
+/** A way of knowing by its word. @throws RefusalError `bad-call`. */
+export function wayNamed(word: string): Way {
+  if (isWay(word)) return word;
+  throw new RefusalError({
+    code: 'bad-call',
+    place: { column: 'how' },
+    value: word,
+    why: 'no way of knowing goes by this word',
+    next: `Say ${WAYS.join(', ')}.`,
   });
 }

@@ -1,4 +1,5 @@
-import { writeFile } from 'node:fs/promises';
+import { access, writeFile } from 'node:fs/promises';
+import { dirname } from 'node:path';
 import { Command } from 'commander';
 import { studyReport } from '../app/index.ts';
 import { renderPdf, summaryText } from '../report/index.ts';
@@ -25,6 +26,8 @@ export const reportCommand = (io: Io): Command =>
       '\n  hoistside report --study VAN-27\n  hoistside report --study VAN-27 -o van-27.pdf\n',
     )
     .action(async (options: ReportOptions, command: Command) => {
+      // Before any work: a folder that is not there would be found only at the end of it.
+      if (options.output !== undefined) await access(dirname(options.output));
       await withLibrary(command, async (library) => {
         const { view } = await studyNamed(library, options.study);
         const date = dateOf(options.date);

@@ -113,10 +113,7 @@ const noSubject = (view: StudyView, wanted: string | undefined): Refusal => ({
     wanted === undefined
       ? 'the study has no vehicle yet'
       : 'there is nothing of this number in the study',
-  next:
-    wanted === undefined
-      ? 'Import a record first.'
-      : 'List what there is with: hoistside list parts <study>.',
+  next: wanted === undefined ? 'Import a record first.' : 'See the parts of the study.',
 });
 
 const wrongSubject = (question: Question, label: string, kind: string): Refusal => ({

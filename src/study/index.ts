@@ -20,6 +20,7 @@ export * from './in-force.ts';
 export * from './line.ts';
 export * from './make-change.ts';
 export * from './moment.ts';
+export * from './nearest.ts';
 export * from './properties.ts';
 export * from './rate-book.ts';
 export * from './reading.ts';

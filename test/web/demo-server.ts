@@ -122,7 +122,7 @@ async function importDemo(dir: string): Promise<Record<string, Id>> {
     await importRecord(library, study, {
       dir: join(ROOT, 'demo/tables', folder),
       by: 'demo',
-      overrides: { joints: { spreads: { 'time.access,time.drive': '15 %' } } },
+      spreads: { 'time.access,time.drive': '15 %' },
     });
     studies[title] = study;
   }
