@@ -4,7 +4,7 @@ import { fromSi, spreadFromSi } from './units.ts';
 
 /** Name of the rounding rule, for the foot of a page. */
 export const ROUNDING_RULE =
-  'Rounded by JCGM 100:2008, 7.2.6: standard uncertainty to two significant digits, value to the same place.';
+  'Rounded by JCGM 100:2008, 7.2.6: standard uncertainty to two significant digits, value to the same place. Numbers that are compared or add up all stand to the place of the largest uncertainty among them, which may leave a smaller one a single digit.';
 
 /** Narrow no-break space, which groups digits by three (ISO 80000-1). */
 const GROUP = '\u202f';

@@ -12,6 +12,7 @@ export * from './kinds.ts';
 export * from './linear-form.ts';
 export * from './parse-quantity.ts';
 export * from './parse-unit.ts';
+export * from './printed-number.ts';
 export type { DecimalSign } from './read-number.ts';
 export * from './spread.ts';
 export * from './statistics.ts';

@@ -1,4 +1,5 @@
 import type { Answer, Out, OutputSpec, Question, StepRow } from '../engine/index.ts';
+import { addingUp } from '../quantity/index.ts';
 import type { Place } from '../study/index.ts';
 import { contributionsOf } from './contributions.ts';
 import { reportFigure } from './figures.ts';
@@ -23,7 +24,9 @@ export function reportAnswer(answer: Answer, question?: Question, subject = ''):
   // Intermediate results stand in the working only.
   const outs = Object.values(answer.outs).filter((out) => !specOf(out)?.step);
   const numbers = outs.map(outNumber);
-  const reportOuts = outs.map((out) => reportOut(out, numbers, answer, specOf(out)));
+  const reportOuts = outs.map((out, i) =>
+    reportOut(out, addingUp(numbers[i] ?? outNumber(out), numbers), answer, specOf(out)),
+  );
   return {
     question: answer.question,
     version: answer.version,
@@ -34,7 +37,7 @@ export function reportAnswer(answer: Answer, question?: Question, subject = ''):
     outs: reportOuts,
     figures: (answer.figures ?? []).map(reportFigure),
     tables: answerTables(answer, question),
-    steps: answer.steps.slice(0, STEPS_PRINTED).map((s) => reportStep(s, outs)),
+    steps: answer.steps.slice(0, STEPS_PRINTED).map((s) => reportStep(s, outs, numbers)),
     stepsLeftOut: Math.max(answer.steps.length - STEPS_PRINTED, 0),
     assumed: answer.steps.filter((s) => s.how === 'assumed').map((s) => s.meaning),
     findings: groupFindings(answer.findings),
@@ -86,15 +89,25 @@ function notesOf(out: Out): string[] {
   return notes;
 }
 
-/** A step that is a result has the same digits as the result, also when it is not complete. */
-function reportStep(step: StepRow, outs: readonly Out[]): ReportStep {
-  const out = outs.find((o) => o.symbol === step.symbol && o.x === step.x);
-  const knownU = out ? { knownU: out.knownU, missing: out.missing } : {};
+/**
+ * A step that is a result has the same digits as the result, also when it is not complete; one
+ * that was given or read without a spread says that.
+ */
+function reportStep(
+  step: StepRow,
+  outs: readonly Out[],
+  numbers: readonly NumberGiven[],
+): ReportStep {
+  const at = outs.findIndex((o) => o.symbol === step.symbol && o.x === step.x);
+  const result = numbers[at];
+  const u = step.u === 'incomplete' && step.place ? ('unknown' as const) : step.u;
   return {
     symbol: step.symbol,
     meaning: step.meaning,
     shown: step.shown,
-    number: shownNumber({ ...step, ...knownU, how: step.how ?? 'calculated' }),
+    number: result
+      ? shownNumber({ ...result, how: step.how ?? 'calculated' }, addingUp(result, numbers))
+      : shownNumber({ ...step, u, how: step.how ?? 'calculated' }),
     place: step.place ? placeWords(step.place) : '',
   };
 }

@@ -1,6 +1,7 @@
 import type { Question } from '../engine/index.ts';
 import { comparisonFigure } from './figures.ts';
 import type { Comparison, ReportAnswer, ReportSection } from './model.ts';
+import { sideBySide } from './wording.ts';
 
 interface Placed {
   readonly question: Question;
@@ -45,7 +46,14 @@ function comparisonsOf(answers: readonly ReportAnswer[]): Comparison[] {
       if (!held.entries.some((e) => e.from === answer.title))
         held.entries.push({ from: answer.title, shown: out.shown });
     }
-  return [...byName.values()].filter((c) => c.entries.length > 1).map(withFigure);
+  return [...byName.values()]
+    .filter((c) => c.entries.length > 1)
+    .map(({ meaning, entries }) => withFigure({ meaning, entries: toOnePlace(entries) }));
+}
+
+function toOnePlace(entries: Comparison['entries']): Comparison['entries'] {
+  const shown = sideBySide(entries.map((e) => e.shown));
+  return entries.map((e, i) => ({ ...e, shown: shown[i] ?? e.shown }));
 }
 
 function withFigure({ meaning, entries }: Omit<Comparison, 'figure'>): Comparison {

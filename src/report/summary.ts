@@ -1,3 +1,4 @@
+import { lackWords } from '../quantity/index.ts';
 import type { ReportAnswer, ReportOut, SummaryLine } from './model.ts';
 
 /** An answer in short. */
@@ -18,9 +19,8 @@ export function summaryLine(answer: ReportAnswer): SummaryLine {
 export function openWords(outs: readonly Pick<ReportOut, 'missing' | 'unknownSpread'>[]): string {
   const missing = new Set(outs.flatMap((o) => o.missing)).size;
   const unknown = new Set(outs.flatMap((o) => o.unknownSpread)).size;
-  const words = [
-    ...(missing > 0 ? [`${missing} missing`] : []),
-    ...(unknown > 0 ? [`${unknown} without a known spread`] : []),
-  ];
-  return words.length === 0 ? '' : `not complete: ${words.join(', ')}`;
+  if (missing + unknown === 0) return '';
+  const words = lackWords({ u: 'incomplete', lacks: missing });
+  const without = `${unknown} without a known spread`;
+  return unknown === 0 ? words : `${words}${missing > 0 ? ', ' : ': '}${without}`;
 }

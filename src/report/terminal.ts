@@ -1,4 +1,5 @@
 import type { Answer, Question } from '../engine/index.ts';
+import { lackWithKnown } from '../quantity/index.ts';
 import { figureText } from './figure-text.ts';
 import type { FindingGroup, ReportAnswer, ReportModel, ReportOut, ShownNumber } from './model.ts';
 import { reportAnswer } from './report-answer.ts';
@@ -93,8 +94,9 @@ interface NumberLine {
 
 /** Meaning, value, spread and unit in columns, values aligned at their right end. */
 function numberLines(outs: readonly NumberLine[]): string[] {
+  const room = WIDTH - 20 - Math.max(0, ...outs.map((o) => [...wordOf(o)].length));
   const cells = outs.map((o) => ({
-    meaning: wrap(o.meaning, '', '', 52),
+    meaning: wrap(o.meaning, '', '', Math.min(Math.max(room, 28), 52)),
     value: plain(o.shown.value),
     spread: spreadCell(o.shown),
     unit: plain(o.shown.symbol),
@@ -113,7 +115,7 @@ function numberLines(outs: readonly NumberLine[]): string[] {
     [
       `  ${padEnd(c.meaning.at(-1) ?? '', meaningWidth)}`,
       padStart(c.value, value),
-      padEnd(c.spread, spread),
+      ...(spread > 0 ? [padEnd(c.spread, spread)] : []),
       padEnd(c.unit, unit),
       c.word,
     ]
@@ -122,8 +124,12 @@ function numberLines(outs: readonly NumberLine[]): string[] {
   ]);
 }
 
-const spreadCell = (n: ShownNumber): string => (n.spread === '' ? '' : `± ${plain(n.spread)}`);
-const wordOf = ({ shown, word }: NumberLine): string => shown.incomplete || (word ?? '');
+/** Behind ± stands the whole spread or nothing; of a number that lacks something the words tell. */
+const spreadCell = (n: ShownNumber): string =>
+  n.spread === '' || n.incomplete !== '' ? '' : `± ${plain(n.spread)}`;
+const lackCell = (n: ShownNumber): string =>
+  plain(lackWithKnown({ lack: n.incomplete, spread: n.spread }));
+const wordOf = ({ shown, word }: NumberLine): string => lackCell(shown) || (word ?? '');
 
 /** What stands behind one result: rule of the word, shares of the spread, doubts. */
 function outRemarks(out: ReportOut): string[] {
@@ -155,7 +161,7 @@ const workingLines = (a: ReportAnswer): string[] => [
     a.steps.map(({ symbol, number, meaning, shown }) => [
       symbol,
       number.value,
-      number.incomplete || spreadCell(number),
+      lackCell(number) || spreadCell(number),
       number.symbol,
       number.how,
       meaning,

@@ -1,9 +1,10 @@
 import type { Answer, Variable } from '../engine/index.ts';
 import {
-  formatTogether,
-  fromSi,
   type Kind,
-  spreadToSi,
+  lackWords,
+  type Printable,
+  printedLine,
+  printedNumber,
   unitSymbol,
   type Way,
 } from '../quantity/index.ts';
@@ -73,15 +74,13 @@ export function placeWords({ reading, ...place }: Place): string {
 }
 
 export const SPREAD_RULE = 'The number after ± is one standard uncertainty.';
-const NOT_COMPLETE = 'not complete';
-const SPREAD_INCOMPLETE = 'spread incomplete';
 /** Where a number should be and none could be worked out. */
 export const NO_NUMBER = '–';
 
 /** What a number to be printed has: SI, as engine results carry it. */
 export interface NumberGiven {
   readonly x: number;
-  readonly u: number | 'incomplete';
+  readonly u: number | 'incomplete' | 'unknown';
   readonly knownU?: number;
   readonly kind: Kind;
   readonly unit: string;
@@ -92,80 +91,51 @@ export interface NumberGiven {
 
 /**
  * A number in words: rounded by its spread, or by what of its spread is known. Together with
- * `beside`, the other numbers of its kind and unit, all to one place.
+ * `beside`, the numbers it is compared with, all to one place.
  */
 export function shownNumber(given: NumberGiven, beside: readonly NumberGiven[] = []): ShownNumber {
-  const known = given.u === 'incomplete' ? (given.knownU ?? 0) : given.u;
-  const [text = NO_NUMBER] = Number.isFinite(given.x)
-    ? formatTogether([
-        ...[given, ...beside.filter((n) => standTogether(n, given))].map(rounded),
-        ...coarsest(given),
-      ])
-    : [];
-  const [value = NO_NUMBER, spread = ''] = (text.split(',')[0] ?? text).split(' ± ');
+  const known = typeof given.u === 'number' ? given.u : (given.knownU ?? 0);
+  const { value, spread, lack } = Number.isFinite(given.x)
+    ? printedNumber(printable(given), beside.map(printable))
+    : { value: NO_NUMBER, spread: '', lack: lackWords(printable(given)) };
   return {
     x: given.x,
-    u: given.u,
+    u: given.u === 'unknown' ? 'incomplete' : given.u,
     knownU: known,
     kind: given.kind,
     unit: given.unit,
     value,
     spread,
     symbol: unitSymbol(given.unit),
-    incomplete: incompleteWord(given),
+    incomplete: lack,
     line: lineUnder(given.how),
     how: howWords(given.how),
   };
 }
 
-/** Significant digits of a number that is not complete, whatever is known of its spread. */
-const INCOMPLETE_DIGITS = 5;
+const printable = ({ x, u, knownU, kind, unit, missing }: NumberGiven): Printable => ({
+  ...{ x, u, kind, unit },
+  ...(knownU === undefined ? {} : { knownU }),
+  lacks: missing?.length,
+});
 
-/** A spread that rounds a number which is not complete to few digits; nothing for a complete one. */
-function coarsest(n: NumberGiven): ReturnType<typeof rounded>[] {
-  if (n.u !== 'incomplete' || !n.knownU || n.x === 0) return [];
-  const shown = Math.abs(fromSi(n.x, n.unit, n.kind));
-  const u = 10 ** (Math.floor(Math.log10(shown)) - INCOMPLETE_DIGITS + 2);
-  return [{ ...rounded(n), u: spreadToSi(u, n.unit, n.kind) }];
-}
+/** Numbers already in words, set side by side: all to one place. */
+export const sideBySide = (numbers: readonly ShownNumber[]): ShownNumber[] =>
+  numbers.map((n) => {
+    if (!Number.isFinite(n.x)) return n;
+    const { value, spread } = printedNumber(
+      n,
+      numbers.filter((other) => other !== n),
+    );
+    return { ...n, value, spread };
+  });
 
-const incompleteWord = ({ u, missing }: NumberGiven): string =>
-  u !== 'incomplete' ? '' : missing?.length === 0 ? SPREAD_INCOMPLETE : NOT_COMPLETE;
-
-/** For rounding: what of the spread is known, or nothing at all. */
-const rounded = (n: NumberGiven) => {
-  const known = n.u === 'incomplete' ? n.knownU || undefined : n.u;
-  return { x: n.x, u: known, kind: n.kind, unit: n.unit };
-};
-
-/** Numbers are set to one place only while none loses more than one of its own two digits. */
-function standTogether(a: NumberGiven, b: NumberGiven): boolean {
-  if (a.kind !== b.kind || a.unit !== b.unit || !Number.isFinite(a.x)) return false;
-  const ua = rounded(a).u ?? 0;
-  const ub = rounded(b).u ?? 0;
-  return ua > 0 && ub > 0 && ua < 10 * ub && ub < 10 * ua;
-}
-
-/** Degree, minute and second stand close to their number. */
-const closeUp = (symbol: string): boolean => /^[°′″]$/.test(symbol);
-
-/** "1 645.3 ± 0.2 kg"; an incomplete one says so, and what of its spread is known. */
-export function numberText(n: ShownNumber): string {
-  if (n.incomplete !== '') {
-    const known = n.spread === '' ? '' : `, known part of its spread ± ${n.spread}`;
-    return `${withUnit(n.value, n.symbol)}, ${n.incomplete}${known}`;
-  }
-  if (n.spread === '') return withUnit(n.value, n.symbol);
-  const both = `${n.value} ± ${n.spread}`;
-  return withUnit(closeUp(n.symbol) ? `(${both})` : both, n.symbol);
-}
+/** "1 645.3 ± 0.2 kg"; one that is not whole says so, and what of its spread is known. */
+export const numberText = (n: ShownNumber): string => printedLine({ ...n, lack: n.incomplete });
 
 /** The same for a drawing, where there is no room for what of an incomplete spread is known. */
 export const shortText = (n: ShownNumber): string =>
-  n.incomplete === '' ? numberText(n) : `${withUnit(n.value, n.symbol)}, ${n.incomplete}`;
-
-const withUnit = (text: string, symbol: string): string =>
-  symbol === '' ? text : `${text}${closeUp(symbol) ? '' : ' '}${symbol}`;
+  n.incomplete === '' ? numberText(n) : numberText({ ...n, spread: '' });
 
 /** "about 40 · kerb · rates R1": what an answer rests on. */
 export function basisText(basis: Answer['basis']): string {

@@ -27,7 +27,7 @@ describe('the report model', () => {
     expect([short?.value, short?.spread, short?.incomplete]).toEqual([
       '1\u202f618.6',
       '0.2',
-      'not complete',
+      'not complete: 1 value missing',
     ]);
   });
 

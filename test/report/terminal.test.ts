@@ -30,9 +30,11 @@ describe('the summary in a terminal', () => {
   });
 
   it('says what is not complete, not known, open and invented', () => {
-    expect(summary).toContain('  mass              1,618.6 ± 0.2 kg not complete');
-    expect(summary).toContain('  mass of the parts 1,644.8 ± 0.4 kg spread incomplete');
-    expect(summary).toContain('not complete: 1 missing, 1 without a known spread');
+    expect(summary).toContain(
+      '  mass              1,618.6 kg not complete: 1 value missing, known part ± 0.2',
+    );
+    expect(summary).toContain('  mass of the parts 1,644.8 kg spread incomplete, known part ± 0.4');
+    expect(summary).toContain('not complete: 1 value missing, 1 without a known spread');
     expect(summary).toContain('no number could be worked out');
     expect(summary).toContain('INVENTED DATA');
     expect(summary).toContain('“The seat is light”: open');
