@@ -3,7 +3,7 @@ import { indexedFormOf, keepModels } from './answer-forms.ts';
 import { type BodyOut, type BodyResult, isMissing } from './body-out.ts';
 import type { BoundInputs } from './bound-inputs.ts';
 import { cautionsOf } from './cautions-of.ts';
-import { ownFigures, usualFigures } from './figures-of.ts';
+import { soundFigures, usualFigures } from './figures-of.ts';
 import { finishOut } from './finish-out.ts';
 import { gapsOf, notWorkedOut, withoutRepeats } from './gaps.ts';
 import { withLazy } from './lazy.ts';
@@ -34,11 +34,14 @@ export function answer(question: Question, bound: BoundInputs, run: Run = NO_PRO
     looked?.detail ??
     result.detail ??
     (plain && body.body === 'tally' ? body.detail?.(plain) : undefined);
-  const drawn = plain && ownFigures(question, plain, outs, detail);
+  const drawn = soundFigures([
+    ...(looked?.figures ?? []),
+    ...((plain && figures?.(plain, outs, detail)) ?? []),
+  ]);
   const invalid = [
     ...((plain && valid?.(plain)) ?? []),
     ...(looked?.findings ?? []),
-    ...(drawn?.findings ?? []),
+    ...drawn.findings,
   ];
   const base = {
     question: question.id,
@@ -59,7 +62,7 @@ export function answer(question: Question, bound: BoundInputs, run: Run = NO_PRO
     key: () => keyOf(question, bound),
     variables: () => usedVariables(Object.values(outs), bound, models),
     reads: () => bound.read().map((r) => ({ of: r.of, there: !('missing' in r) })),
-    figures: () => [...(drawn?.figures ?? []), ...usualFigures(question, outs, made.groups)],
+    figures: () => [...drawn.figures, ...usualFigures(question, outs, made.groups)],
     ...(result.groups ? { groups: result.groups } : {}),
   });
   keepModels(made, models);

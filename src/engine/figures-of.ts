@@ -1,25 +1,14 @@
 import type { Finding } from '../study/index.ts';
 import type { BarRow, Bars, Figure } from './figure.ts';
-import type {
-  DetailTable,
-  GroupRow,
-  Out,
-  OutputSpec,
-  PlainInputs,
-  Question,
-  TallyBody,
-} from './method.ts';
+import type { GroupRow, Out, OutputSpec, Question, TallyBody } from './method.ts';
 
 type Outs = Readonly<Record<string, Out>>;
 
-/** The question's own figures. One with a number that is none is left out and found. */
-export function ownFigures(
-  question: Question,
-  x: PlainInputs,
-  outs: Outs,
-  detail: DetailTable | undefined,
-): { readonly figures: readonly Figure[]; readonly findings: readonly Finding[] } {
-  const own = question.figures?.(x, outs, detail) ?? [];
+/** A question's own figures without those that hold a number that is none, which are found. */
+export function soundFigures(own: readonly Figure[]): {
+  readonly figures: readonly Figure[];
+  readonly findings: readonly Finding[];
+} {
   const broken = own.filter((f) => !allFinite(f));
   return { figures: own.filter((f) => !broken.includes(f)), findings: broken.map(leftOut) };
 }

@@ -78,6 +78,8 @@ export interface BoundLook {
 export interface Looked extends Pick<Solved, 'findings' | 'detail'> {
   /** Tables beside the first one. */
   readonly further?: readonly DetailTable[];
+  /** Drawn before the figures that need no spreads. */
+  readonly figures?: readonly Figure[];
 }
 
 export interface Section {

@@ -134,6 +134,15 @@ describe("a question's own figures", () => {
     expect(findings).toMatchObject([{ code: 'figure-left-out', place: { property: 'A line' } }]);
   });
 
+  it('may come from a look at the spreads', () => {
+    const q = madeQuestion(
+      inputs,
+      formula((a, b) => a + b),
+      { look: ({ scalars: { a } }) => ({ figures: [drawing(a && 'form' in a ? a.form.x : 0)] }) },
+    );
+    expect(ask(q, view).figures).toEqual([drawing(10)]);
+  });
+
   it('that throw are a defect', () => {
     const broken = () =>
       drawnBy(() => {
