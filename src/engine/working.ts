@@ -16,7 +16,7 @@ export function workingOf(
     ...question.inputs.flatMap((i) =>
       i.in === 'scalar' ? scalarStep(i, bound.scalars[i.name]) : [],
     ),
-    ...sumSteps(question, result),
+    ...sumSteps(question, result, outs),
     ...result.outs.flatMap(({ spec }) => outStep(question, spec.name, outs)),
   ];
 }
@@ -38,13 +38,19 @@ function scalarStep(input: ScalarInput, found: Found | undefined): StepRow[] {
   ];
 }
 
-function sumSteps(question: Question, result: BodyResult): StepRow[] {
+function sumSteps(
+  question: Question,
+  result: BodyResult,
+  outs: Readonly<Record<string, Out>>,
+): StepRow[] {
   const { body } = question;
   if (body.body !== 'tally') return [];
   return body.terms.flatMap((term, i) => {
     const sum = result.sums?.[i];
     // A sum over no rows is no number, and no line of the working.
     if (!sum || !Number.isFinite(sum.x)) return [];
+    // A sum that is a result as it stands is listed once, as that.
+    if (Object.values(outs).some((o) => o.symbol === term.symbol && o.x === sum.x)) return [];
     const u = sum.missing.length + sum.unknownSpread.length > 0 ? ('incomplete' as const) : sum.u;
     return [
       {

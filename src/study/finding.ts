@@ -74,10 +74,16 @@ export function placeText(place: Place): string {
     place.property,
     place.file,
     place.row === undefined ? undefined : `row ${place.row}`,
-    place.column === undefined ? undefined : `column ${place.column}`,
+    columnText(place),
     place.reading === undefined ? undefined : `reading ${place.reading}`,
   ];
   return at.filter((part) => part !== undefined && part !== '').join(', ');
+}
+
+/** Without a file or a row it is no column but the name of an input, a field or an option. */
+function columnText({ file, row, column }: Place): string | undefined {
+  if (column === undefined || (file === undefined && row === undefined)) return column;
+  return `column ${column}`;
 }
 
 export function refusalText(r: Refusal): string {

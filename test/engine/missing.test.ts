@@ -120,8 +120,8 @@ describe('a missing number', () => {
   it('takes with it what does depend on it, by name', () => {
     expect(answer.outs.product).toBeUndefined();
     expect(answer.findings.map((f) => [f.code, f.place.property])).toEqual([
-      ['not-worked-out', 'product'],
       ['missing', 'c'],
+      ['not-worked-out', 'what comes out'],
     ]);
   });
 

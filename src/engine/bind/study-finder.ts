@@ -156,7 +156,8 @@ export class StudyFinder implements Finder {
   }
 
   #rate(group: string, words: string): ReturnType<Finder['rate']> {
-    if (!this.book) return this.missing(group, 'no rate book of this version in the study');
+    if (!this.book)
+      return this.missing(rateWords(group), 'no rate book of this version in the study');
     const low = words.toLowerCase();
     const best = this.book.cells
       .filter((c) => inGroup(c.id, group))
@@ -167,15 +168,19 @@ export class StudyFinder implements Finder {
       )
       .reduce((a, b) => (b.length > a.length ? b : a), { cell: undefined, length: 0 } as Match);
     if (!best.cell)
-      return this.missing(`${group} ${words}`, `the rate book has no ${group} for "${words}"`);
+      return this.missing(
+        `${rateWords(group)} ${words}`,
+        `the rate book has no ${rateWords(group)} for "${words}"`,
+      );
     return rateCell(best.cell, this.book.version, this.setting.variables);
   }
 
   ask(question: string, subject: Id, output: string): Found {
     this.view.unfollowed();
     const answer = this.setting.askWithin(question, subject);
-    const label = `${question}, ${this.labelOf(subject)}`;
-    if (typeof answer === 'string') return this.missing(label, answer);
+    if (typeof answer === 'string')
+      return this.missing(`${question}, ${this.labelOf(subject)}`, answer);
+    const label = `${answer.title}, ${this.labelOf(subject)}`;
     const out = answer.outs[output];
     if (!out) return this.missing(label, `no ${output} could be worked out`);
     this.found.push(...gapsBehind(out, answer.findings));
@@ -231,6 +236,9 @@ function gapsBehind(out: Out, findings: readonly Finding[]): Finding[] {
   const places = new Set([...out.missing, ...out.unknownSpread].map(canonicalText));
   return findings.filter((f) => places.has(canonicalText(f.place)));
 }
+
+/** The group of a rate as it is said: `factor/overhead` is the "overhead factor". */
+const rateWords = (group: string): string => group.split('/').reverse().join(' ');
 
 /** `factor/yield` holds itself, `factor/yield stamping` and `factor/yield/stamping`. */
 const inGroup = (id: string, group: string): boolean =>
