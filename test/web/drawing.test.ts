@@ -41,6 +41,7 @@ describe('labels', () => {
     id: fc.uuid(),
     text: fc.constant('40-004'),
     at: fc.double({ min: 0, max: 500, noNaN: true }),
+    down: fc.double({ min: 20, max: 300, noNaN: true }),
     width: fc.constant(46),
   });
 
@@ -56,6 +57,20 @@ describe('labels', () => {
         }
       }),
     );
+  });
+
+  it('lead to their parts without crossing, also where all parts are on the centre line', () => {
+    const onCentre = [40, 90, 20, 150, 60].map((down, i) => ({
+      ...{ id: `${i}`, text: '40-004', at: 250, down, width: 46 },
+    }));
+    const placed = placeLabels(onCentre, 0, 500);
+    const across = (l: (typeof placed)[number], depth: number) =>
+      l.x + ((l.at - l.x) * depth) / l.down;
+    for (const [i, a] of placed.entries())
+      for (const b of placed.slice(i + 1)) {
+        const depth = Math.min(a.down, b.down);
+        expect(across(a, depth)).toBeLessThanOrEqual(across(b, depth) + 1e-6);
+      }
   });
 });
 

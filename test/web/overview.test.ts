@@ -53,7 +53,7 @@ describe('overview of the demo', () => {
 
   it('leaves the faulty record open, with its gap and its two missing readings', async () => {
     const text = await tile(FAULTY, 'Parts as weighed');
-    expect(text).toContain('−26.9 ± 1.0 kg');
+    expect(text).toContain('−26.9 kg not complete: 2 values missing, known part ± 1.0');
     expect(text).toContain('open: 2 readings missing');
     expect(text).not.toContain('closes');
   });
@@ -95,7 +95,7 @@ describe('overview of the demo', () => {
         'Units mm · kg · N',
       ])
         expect(text).toContain(field);
-      expect(text).toMatch(/Revision r \d+ · [0-9a-f]{8} /);
+      expect(text).toMatch(/Revision \d+ Date /);
     }
     await page.context().close();
   });

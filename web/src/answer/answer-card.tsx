@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { FigureShown } from '../figure/figure-shown.tsx';
 import { FindingsList } from '../parts/findings-list.tsx';
+import { revisionNumber } from '../parts/revision-text.ts';
 import type { AnswerSheet } from '../worker/answer-sheet.ts';
 import { onceNamed } from '../worker/node-words.ts';
 import { Cautions } from './cautions.tsx';
@@ -51,7 +52,7 @@ function BasisLine({ sheet: { basis, question, version } }: { readonly sheet: An
     basis.conditions.length > 0 && `condition ${basis.conditions.join(', ')}`,
     basis.rates && `rates ${basis.rates}`,
     basis.currency && `currency ${basis.currency}`,
-    basis.revision && `revision ${basis.revision}`,
+    basis.revision && `revision ${revisionNumber(basis.revision)}`,
     basis.invented && 'invented data',
     `${question}, version ${version}`,
   ].filter((part) => part);

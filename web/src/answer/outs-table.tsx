@@ -1,3 +1,4 @@
+import { addingUp } from '../../../src/quantity/index.ts';
 import { placeText } from '../../../src/study/index.ts';
 import { NumberShown } from '../parts/number.tsx';
 import { OutNumber } from '../parts/out-number.tsx';
@@ -59,16 +60,15 @@ export const OutsTable = ({ sheet, shown, onShow }: OutsTableProps) => (
 /** Of a study, the origin is a touch away; of bare values, all there is stands on the card. */
 const OutCell = ({ sheet, out }: { readonly sheet: AnswerSheet; readonly out: SheetOut }) =>
   sheet.subject === undefined ? (
-    <NumberShown shown={out} how="calculated" of={out.meaning} />
+    <NumberShown shown={out} how="calculated" of={out.meaning} beside={addingUp(out, sheet.outs)} />
   ) : (
     <OutNumber found={{ sheet, out }} />
   );
 
 function Incomplete({ out }: { readonly out: SheetOut }) {
-  const places = [...out.missing, ...out.unknownSpread];
   return (
     <details className="open">
-      <summary>not complete: {places.length}</summary>
+      <summary>what it lacks</summary>
       <ul>
         {out.missing.map((p) => (
           <li key={placeText(p)}>missing: {placeText(p)}</li>

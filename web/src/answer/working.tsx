@@ -1,5 +1,6 @@
+import { addingUp } from '../../../src/quantity/index.ts';
 import { placeText } from '../../../src/study/index.ts';
-import { NumberShown } from '../parts/number.tsx';
+import { type NumberProps, NumberShown } from '../parts/number.tsx';
 import type { AnswerSheet } from '../worker/answer-sheet.ts';
 
 /** Each step of the calculation with its symbol, number and formula. */
@@ -21,7 +22,11 @@ export const Working = ({ sheet }: { readonly sheet: AnswerSheet }) => (
             <td className="formula">{step.symbol}</td>
             <th scope="row">{step.meaning}</th>
             <td>
-              <NumberShown shown={step} how={step.how ?? 'calculated'} of={step.meaning} />
+              <NumberShown
+                {...printedAs(step, sheet)}
+                how={step.how ?? 'calculated'}
+                of={step.meaning}
+              />
             </td>
             <td>
               <span className="formula">{step.shown}</span>
@@ -36,3 +41,16 @@ export const Working = ({ sheet }: { readonly sheet: AnswerSheet }) => (
     </table>
   </div>
 );
+
+/**
+ * A step that is a result has the same digits as the result; one that was given or read without
+ * a spread says that.
+ */
+function printedAs(
+  step: AnswerSheet['steps'][number],
+  { outs }: AnswerSheet,
+): Pick<NumberProps, 'shown' | 'beside'> {
+  const out = outs.find((o) => o.symbol === step.symbol && o.x === step.x);
+  if (out) return { shown: out, beside: addingUp(out, outs) };
+  return { shown: { ...step, u: step.u === 'incomplete' && step.place ? 'unknown' : step.u } };
+}

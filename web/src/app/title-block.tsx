@@ -1,4 +1,5 @@
 import { useLocation } from '@tanstack/react-router';
+import { revisionNumber } from '../parts/revision-text.ts';
 import { SHEETS, sheetNumber } from './sheets.ts';
 import { useHeader } from './study-header.ts';
 
@@ -10,7 +11,7 @@ export function TitleBlock() {
     { name: 'Study', text: h.invented ? `${h.title}, invented` : h.title },
     { name: 'Condition', text: h.condition },
     { name: 'Rates', text: h.rates === '' ? 'none' : h.rates },
-    { name: 'Revision', text: `r ${h.revision}` },
+    { name: 'Revision', text: revisionNumber(h.revision) },
     { name: 'Date', text: h.date === '' ? 'no change yet' : h.date },
     { name: 'Units', text: 'mm · kg · N' },
     { name: 'Sheet', text: sheet === 0 ? '–' : `${sheet} / ${SHEETS.length}` },

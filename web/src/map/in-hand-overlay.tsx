@@ -23,13 +23,14 @@ export function InHandOverlay({ placed, labelled, selected }: OverlayProps) {
     .filter((b) => labelled.has(b.body.id) || b.body.id === selected)
     .sort((a, b) => first(b, selected) - first(a, selected));
   const middle = (b: Box) => ({ x: x0 + k * (b.u + b.w / 2), y: y0 + k * (b.v + b.h / 2) });
+  const base = field.top + 34;
   const wanted = boxes.map((b) => ({
     id: b.body.id,
     text: b.body.label,
     at: middle(b).x,
+    down: middle(b).y - base,
     width: CHAR * b.body.label.length,
   }));
-  const base = field.top + 34;
   const [left, right] = [field.left + 4, field.left + field.width - 4];
   const labels = placeLabels(thatFit(wanted, left, right), left, right);
   const inHand = boxes.find((b) => b.body.id === selected);

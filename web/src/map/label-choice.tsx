@@ -1,9 +1,8 @@
 import type { MapModel } from '../worker/map-model.ts';
+import { HEAVIEST, heaviest } from './heaviest.ts';
 
 export const LABEL_CHOICES = ['none', 'heaviest', 'same assembly'] as const;
 export type LabelChoice = (typeof LABEL_CHOICES)[number];
-
-const HEAVIEST = 12;
 
 /** Which bodies carry a label. */
 export function labelledBodies(
@@ -16,12 +15,7 @@ export function labelledBodies(
   const inHand = bodies.find((b) => b.id === selected);
   const chosen =
     choice === 'heaviest' ? parts : parts.filter((p) => inHand && p.parent === inHand.parent);
-  return new Set(
-    [...chosen]
-      .sort((a, b) => (b.mass ?? 0) - (a.mass ?? 0))
-      .slice(0, HEAVIEST)
-      .map((b) => b.id),
-  );
+  return new Set(heaviest(chosen, HEAVIEST).map((b) => b.id));
 }
 
 export interface LabelPickerProps {

@@ -10,7 +10,7 @@ import { PartBoxes } from './part-boxes.tsx';
 import { pick } from './pick.ts';
 import { useSize } from './use-size.ts';
 import { VehicleLines, Wheels } from './vehicle-lines.tsx';
-import { type ViewName, viewOf } from './views.ts';
+import { canBeDrawn, type ViewName, viewOf } from './views.ts';
 
 export interface MapSheetProps {
   readonly model: MapModel;
@@ -22,11 +22,15 @@ export interface MapSheetProps {
   readonly tall?: boolean;
 }
 
+/** The vehicle drawn from its record, or what is wanted before it can be. */
+export const MapSheet = (props: MapSheetProps) =>
+  canBeDrawn(props.model) ? <DrawnSheet {...props} /> : <NothingDrawn />;
+
 /**
- * The vehicle drawn from its record. A touch takes a part in hand; with the keyboard the arrow
+ * The drawing. A touch takes a part in hand; with the keyboard the arrow
  * keys go from part to part and Enter opens where its mass comes from.
  */
-export function MapSheet({ model, marks, rows, labelled, tall = false }: MapSheetProps) {
+function DrawnSheet({ model, marks, rows, labelled, tall = false }: MapSheetProps) {
   const box = useRef<HTMLDivElement>(null);
   const { width, height } = useSize(box);
   const { selected, select } = useSelection();
@@ -90,6 +94,13 @@ export function MapSheet({ model, marks, rows, labelled, tall = false }: MapShee
     </div>
   );
 }
+
+const NothingDrawn = () => (
+  <p className="soft">
+    Nothing can be drawn yet: no part has a place, and wheelbase, tracks and loaded tyre radius are
+    not all read.
+  </p>
+);
 
 const STEPS: Readonly<Record<string, number>> = {
   ArrowRight: 1,

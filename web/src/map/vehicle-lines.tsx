@@ -34,14 +34,19 @@ export function VehicleLines({ placed }: OnPaper) {
 }
 
 const TITLES = {
-  plan: ['PLAN', 'X rearward, Y right of the vehicle: up'],
-  side: ['SIDE', 'X rearward, Z up'],
-  front: ['FRONT', 'Y right of the vehicle: to the left'],
-  rear: ['REAR', 'Y right of the vehicle: to the right'],
+  plan: ['PLAN', 'X rearward, Y right of the vehicle: up', 'X right, Y up'],
+  side: ['SIDE', 'X rearward, Z up', 'X right, Z up'],
+  front: ['FRONT', 'Y right of the vehicle: to the left', 'Y to the left'],
+  rear: ['REAR', 'Y right of the vehicle: to the right', 'Y to the right'],
 } as const;
 
+/** Mean advance of a letter of the title, CSS pixels. */
+const LETTER = 6.4;
+
 function ViewTitle({ placed, left }: OnPaper & { readonly left: number }) {
-  const [title, axes] = TITLES[placed.view.name];
+  const [title, long, short] = TITLES[placed.view.name];
+  const room = placed.field.left + placed.field.width - left;
+  const axes = LETTER * `${title} · ${long}`.length <= room ? long : short;
   return (
     <text className="view-title" x={left} y={placed.field.top + 12}>
       {title} · {axes}

@@ -46,6 +46,10 @@ export interface View {
 /** Tread width drawn for a wheel, of its radius: it is not recorded. */
 export const TREAD = 0.6;
 
+/** Without a part's place, and without axles, a drawing has neither size nor scale. */
+export const canBeDrawn = ({ bodies, wheels }: MapModel): boolean =>
+  bodies.length > 0 || wheels !== undefined;
+
 export function viewOf(name: ViewName, model: MapModel): View {
   const boxes = model.bodies.map((body) => boxOf(body, PROJECTIONS[name]));
   const corners = boxes.flatMap(({ u, v, w, h }): Point[] => [
@@ -86,6 +90,17 @@ function reach(name: ViewName, { wheels }: MapModel): Point[] {
 function frameOf(points: readonly Point[]): Frame {
   const us = points.map(([u]) => u);
   const vs = points.map(([, v]) => v);
-  const [left, top] = [Math.min(...us), Math.min(...vs)];
-  return { left, top, width: Math.max(...us) - left, height: Math.max(...vs) - top };
+  const [left, width] = stretch(us);
+  const [top, height] = stretch(vs);
+  return { left, top, width, height };
+}
+
+/** Least extent of a view, metres: a single place has none of its own. */
+const LEAST = 0.5;
+
+/** Where numbers begin and how far they go, at least the least extent about their middle. */
+function stretch(xs: readonly number[]): [from: number, size: number] {
+  const [low, high] = [Math.min(...xs), Math.max(...xs)];
+  const size = Math.max(high - low, LEAST);
+  return [(low + high - size) / 2, size];
 }

@@ -5,6 +5,7 @@ import type { ImportAnswer } from '../../../src/server/contract.ts';
 import { useClient } from '../app/desk-client.ts';
 import { recorder } from '../app/preferences.ts';
 import { useHeader } from '../app/study-header.ts';
+import { counted } from '../parts/counted.ts';
 import { Refusals } from '../parts/refusals.tsx';
 import { PreviewShown } from './preview-shown.tsx';
 import { type FileForm, type FileStep, sendTable } from './table-files.ts';
@@ -37,13 +38,13 @@ export function ImportStep({ step, onChange }: ImportStepProps) {
       if (form === 'rate book') {
         setDone({
           rows: await desk.rateBook(await file.text(), file.name, recorder()),
-          of: 'rates',
+          of: 'rate',
         });
         return;
       }
       const answer = await sendTable(api, study, { ...step, form }, recorder(), dry);
       setPreview(answer.preview);
-      if (answer.imported) setDone({ rows: answer.imported.rows, of: 'rows' });
+      if (answer.imported) setDone({ rows: answer.imported.rows, of: 'row' });
     });
   return (
     <section className="import-step">
@@ -62,7 +63,7 @@ export function ImportStep({ step, onChange }: ImportStepProps) {
       </label>
       {done ? (
         <p role="status">
-          <b>imported</b>: {done.rows} {done.of}.{' '}
+          <b>imported</b>: {counted(done.rows, done.of)}.{' '}
           <Link to="/s/$study" params={{ study }}>
             To the overview
           </Link>

@@ -6,6 +6,7 @@ import { type LabelChoice, LabelPicker, labelledBodies } from '../map/label-choi
 import { MapSheet } from '../map/map-sheet.tsx';
 import { useMarks } from '../map/use-marks.ts';
 import { VIEWS, type ViewName } from '../map/views.ts';
+import { counted } from '../parts/counted.ts';
 import { InHand } from '../parts/in-hand.tsx';
 import { DRAWN_DENSITY, type MapModel } from '../worker/map-model.ts';
 
@@ -70,7 +71,7 @@ function MapCaption({ model }: { readonly model: MapModel }) {
   return (
     <details>
       <summary>
-        {parts.length} parts by position
+        {counted(parts.length, 'part')} by position
         {model.unplaced.length > 0 && (
           <span className="open">, {model.unplaced.length} without a place</span>
         )}

@@ -1,9 +1,12 @@
 import type { ReactNode } from 'react';
+import { propertyWords } from '../../../src/study/index.ts';
 import { DecisionShown } from '../answer/decision-shown.tsx';
+import { counted } from '../parts/counted.ts';
 import { shareText } from '../parts/number-text.ts';
 import { OutNumber } from '../parts/out-number.tsx';
 import { type OutFound, outOf, useAnswers, useOut } from '../parts/use-out.ts';
 import { Whiskers } from '../parts/whiskers.tsx';
+import type { AnswerSheet } from '../worker/answer-sheet.ts';
 
 /** The numbers that the study turns on, each with its spread and what it is held against. */
 export const OverviewTiles = () => (
@@ -59,11 +62,11 @@ function MassTile() {
     );
   return (
     <Tile title="Parts as weighed">
-      <OutNumber found={parts} size="large" {...(scales ? { beside: [scales.out] } : {})} />
+      <OutNumber found={parts} size="large" />
       {scales && <Compared parts={parts} scales={scales} />}
       {scales && (
         <p>
-          scales <OutNumber found={scales} beside={[parts.out]} />
+          scales <OutNumber found={scales} />
         </p>
       )}
       {gap && (
@@ -77,7 +80,7 @@ function MassTile() {
 }
 
 function Closed({ gap: { out } }: { readonly gap: OutFound }) {
-  if (!out.decision) return <p className="open">open: {out.missing.length} readings missing</p>;
+  if (!out.decision) return <p className="open">open: {lacksOf(out)}</p>;
   const { word } = out.decision;
   return (
     <DecisionShown
@@ -89,6 +92,12 @@ function Closed({ gap: { out } }: { readonly gap: OutFound }) {
     />
   );
 }
+
+/** "2 readings missing"; where all are there, what keeps the word open is a spread. */
+const lacksOf = ({ missing, unknownSpread }: OutFound['out']): string =>
+  missing.length > 0
+    ? `${counted(missing.length, 'reading')} missing`
+    : `${counted(unknownSpread.length, 'spread')} not known`;
 
 const Compared = ({ parts, scales }: { readonly parts: OutFound; readonly scales: OutFound }) => (
   <Whiskers
@@ -108,7 +117,8 @@ interface CentreTileProps {
 
 /** One coordinate of the centre of gravity, from parts and from scales, told apart. */
 function CentreTile({ title, scales: s, parts: p, scalesWords }: CentreTileProps) {
-  const scales = useOut(...s);
+  const answer = useAnswers(s[0]).data?.[0];
+  const scales = outOf(answer, s[1]);
   const parts = useOut(...p);
   return (
     <Tile title={title}>
@@ -123,11 +133,22 @@ function CentreTile({ title, scales: s, parts: p, scalesWords }: CentreTileProps
         {scales ? (
           <OutNumber found={scales} {...(parts ? { beside: [parts.out] } : {})} />
         ) : (
-          <span className="open">not taken yet</span>
+          <span className="open">{whyOpen(answer)}</span>
         )}
       </p>
     </Tile>
   );
+}
+
+/** Readings without which a coordinate by the scales is open, at most, before it is not begun. */
+const FEW = 3;
+
+/** What keeps the scales from saying: readings not begun, or the few that are still wanted. */
+function whyOpen(answer: AnswerSheet | undefined): string {
+  const absent = [...new Set(answer?.absent.map((c) => propertyWords(c.property)))];
+  return absent.length === 0 || absent.length > FEW
+    ? 'not taken yet'
+    : `open: no ${absent.join(', no ')}`;
 }
 
 /** Cost of what is costed; the share that rests on assumptions, and what has no model. */
@@ -150,7 +171,7 @@ function CostTile() {
       {costed && <p>{shareText(costed.out.x)} of the mass costed</p>}
       {lacking > 0 && (
         <p className="open">
-          <b>not costed</b> {lacking} parts
+          <b>not costed</b> {counted(lacking, 'part')}
         </p>
       )}
     </Tile>

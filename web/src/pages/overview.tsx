@@ -7,6 +7,7 @@ import { MarkKey } from '../map/cg-marks.tsx';
 import { type LabelChoice, LabelPicker, labelledBodies } from '../map/label-choice.tsx';
 import { MapSheet } from '../map/map-sheet.tsx';
 import { useMarks } from '../map/use-marks.ts';
+import { canBeDrawn } from '../map/views.ts';
 import { InHand } from '../parts/in-hand.tsx';
 import { LineKey } from '../parts/line-key.tsx';
 import { OverviewClaims } from './overview-claims.tsx';
@@ -50,10 +51,12 @@ function OverviewMap() {
         rows={ROWS}
         labelled={labelledBodies(map.data, labels, selected)}
       />
-      <div className="map-corner">
-        <MarkKey marks={marks} />
-        <LabelPicker value={labels} onChange={setLabels} />
-      </div>
+      {canBeDrawn(map.data) && (
+        <div className="map-corner">
+          <MarkKey marks={marks} />
+          <LabelPicker value={labels} onChange={setLabels} />
+        </div>
+      )}
     </section>
   );
 }

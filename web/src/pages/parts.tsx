@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react';
 import { useDesk } from '../app/desk-client.ts';
 import { useSelection } from '../app/selection.tsx';
+import { counted } from '../parts/counted.ts';
 import { InHand } from '../parts/in-hand.tsx';
 import { LineKey } from '../parts/line-key.tsx';
 import { filterParts, type PartFilter, SHOW, type Show } from '../parts/part-filter.ts';
@@ -38,7 +39,7 @@ export function PartsPage() {
           </select>
         </label>
         <span role="status">
-          {rows.length} of {all?.length ?? 0} rows
+          {rows.length} of {counted(all?.length ?? 0, 'row')}
         </span>
         <LineKey />
       </div>

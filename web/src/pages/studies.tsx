@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { queries, useClient } from '../app/desk-client.ts';
 import { SettingsButton } from '../app/settings.tsx';
+import { counted } from '../parts/counted.ts';
 import { Refusals } from '../parts/refusals.tsx';
 import { timeText } from '../parts/time-text.ts';
 import { NewStudyForm } from './new-study-form.tsx';
@@ -34,7 +35,8 @@ export function StudiesPage() {
                   {s.invented && <em>invented</em>}
                   <span className="soft">
                     {s.vehicle === s.title ? '' : `${s.vehicle} · `}
-                    {s.parts} parts · {s.changes} changes · latest {timeText(s.clock)}
+                    {counted(s.parts, 'part')} · {counted(s.changes, 'change')} · latest{' '}
+                    {timeText(s.clock)}
                   </span>
                 </Link>
               </li>

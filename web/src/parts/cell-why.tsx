@@ -20,6 +20,11 @@ const RULES = {
     'Readings of the best way of knowing agree and are combined, each weighted by one over its variance.',
 } as const;
 
+const ruleWords = (rule: keyof typeof RULES, readings: number): string =>
+  rule === 'only reading' && readings > 1
+    ? 'It is the only reading that stands; what was withdrawn is below.'
+    : RULES[rule];
+
 /** The value in force of a cell, the rule behind it, and every reading, withdrawn ones too. */
 export function CellWhy({ subject, property }: CellOf) {
   const story = useDesk(['story', subject, property], (desk) => desk.story(subject, property));
@@ -41,7 +46,7 @@ export function CellWhy({ subject, property }: CellOf) {
             <span className={`digits line-${lineOf(cell.how)}`}>{cellLine(cell)}</span>
           </p>
           <p>
-            Known as <b>{cell.how}</b>. {rule && RULES[rule]}
+            Known as <b>{cell.how}</b>. {rule && ruleWords(rule, data.readings.length)}
           </p>
         </>
       )}

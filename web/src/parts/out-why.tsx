@@ -1,4 +1,5 @@
 import { Link } from '@tanstack/react-router';
+import { addingUp } from '../../../src/quantity/index.ts';
 import { placeText } from '../../../src/study/index.ts';
 import { Contributions } from '../answer/contributions.tsx';
 import { DecisionShown } from '../answer/decision-shown.tsx';
@@ -32,7 +33,12 @@ export function OutWhy({ question, subject, output, onLeave }: OutOf) {
         {data.wording} Of {onceNamed(data.basis.subject ?? '')}.
       </p>
       <p className="why-value">
-        <NumberShown shown={out} how="calculated" of={out.meaning} />
+        <NumberShown
+          shown={out}
+          how="calculated"
+          of={out.meaning}
+          beside={addingUp(out, data.outs)}
+        />
       </p>
       <p>
         Known as <b>calculated</b>: <span className="formula">{out.shown}</span>
@@ -42,10 +48,6 @@ export function OutWhy({ question, subject, output, onLeave }: OutOf) {
       )}
       {out.u === 'incomplete' && (
         <div className="open">
-          <p>
-            Incomplete: {[...out.missing, ...out.unknownSpread].length} readings are missing or have
-            no spread.
-          </p>
           <ul>
             {out.missing.map((p) => (
               <li key={placeText(p)}>missing: {placeText(p)}</li>

@@ -12,8 +12,8 @@ export function TotalsStrip() {
   const scalesZ = useOut('cg-height-axle-lift', 'height');
   const cost = useOut('part-cost', 'cost');
   const totals = [
-    { name: 'parts', found: parts, beside: scales },
-    { name: 'scales', found: scales, beside: parts },
+    { name: 'parts', found: parts },
+    { name: 'scales', found: scales },
     { name: 'gap', found: gap },
     { name: 'X', found: x, beside: scalesX },
     { name: 'Z', found: z, beside: scalesZ },

@@ -30,8 +30,9 @@ export interface GapPlace {
 export function gapsOf(view: StudyView, answers: readonly AnswerSheet[]): Gap[] {
   const ids = idsByWords(view);
   const groups = new Map<string, { first: Finding; places: Map<string, GapPlace> }>();
+  const asked = answers.flatMap((a) => [`${a.title}, `, `${a.question}, `]);
   for (const finding of answers.flatMap((a) => a.findings)) {
-    if (finding.level === 'note') continue;
+    if (finding.level === 'note' || !hasItsPlace(finding, asked)) continue;
     const key = `${finding.code} ${finding.code === 'missing' ? finding.place.property : ''}`;
     const group = groups.get(key) ?? { first: finding, places: new Map() };
     const place = placeOf(finding, ids);
@@ -50,6 +51,16 @@ export function gapsOf(view: StudyView, answers: readonly AnswerSheet[]): Gap[] 
     .sort((a, b) => a.places.length - b.places.length);
 }
 
+/**
+ * False for what is only handed on from another answer, which lists its own causes, and for a
+ * table without rows, which is no reading that could be taken.
+ */
+function hasItsPlace({ code, place }: Finding, asked: readonly string[]): boolean {
+  if (code !== 'missing' && code !== 'spread-unknown') return true;
+  const { subject = '', property } = place;
+  return subject === '' ? property !== undefined : !asked.some((a) => subject.startsWith(a));
+}
+
 /** Nodes by the words that findings name them with: number and name, or the number alone. */
 function idsByWords(view: StudyView): Map<string, Id> {
   const ids = new Map<string, Id>();
@@ -61,6 +72,7 @@ function idsByWords(view: StudyView): Map<string, Id> {
 }
 
 const WORDS: Readonly<Record<string, string>> = {
+  missing: 'No value',
   'spread-unknown': 'Spread not known',
   'not-worked-out': 'Could not be worked out',
   'not-costed': 'Not costed',
