@@ -20,7 +20,11 @@ export function orderOf(
   for (const [id, before] of after) {
     const there = [...before].filter((b) => after.has(b));
     waits.set(id, there.length);
-    for (const b of there) then.set(b, [...(then.get(b) ?? []), id]);
+    for (const b of there) {
+      const list = then.get(b);
+      if (list) list.push(id);
+      else then.set(b, [id]);
+    }
   }
   const byLabel = (a: Id, b: Id): number => (labelOf(a) < labelOf(b) ? -1 : 1);
   const ready = new ReadyByTool(toolOf, byLabel);
