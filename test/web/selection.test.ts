@@ -65,8 +65,8 @@ it('the map goes from part to part by arrow keys, and Enter tells where the mass
 
 it('the table goes from row to row by arrow keys, sorts and filters', async () => {
   const { page } = await openPage(browser, server.page(CLEAN, '/parts'));
-  const table = page.getByRole('region', { name: /^Table of parts/ });
-  await table.focus();
+  await page.locator('.parts-table tbody tr').first().waitFor();
+  await page.getByRole('region', { name: /^Table of parts/ }).focus();
   await page.keyboard.press('ArrowDown');
   await page.keyboard.press('ArrowDown');
   await inHand(page).getByText('10-002').waitFor();
