@@ -39,6 +39,7 @@ export class ChildServer {
 
   /** At once, whatever it is doing. The process itself, not the command that may run it. */
   kill(): void {
+    if (this.#child.exitCode !== null || this.#child.signalCode !== null) return;
     process.kill(this.#its.pid, 'SIGKILL');
   }
 

@@ -16,6 +16,7 @@ export class GuardedDatabase implements SqliteDatabase {
   readonly file: string;
   readonly #native: Libsql.Database;
   readonly #kept = new Map<string, SqliteStatement>();
+  #closed = false;
 
   /** @throws RefusalError when the file can't be opened. */
   constructor(file: string) {
@@ -23,7 +24,9 @@ export class GuardedDatabase implements SqliteDatabase {
     this.#native = guarded(file, () => new Libsql(file));
   }
 
+  /** @throws TypeError once it is closed: the driver would end the whole process. */
   prepare(sql: string): SqliteStatement {
+    if (this.#closed) throw new TypeError(`${this.file} is closed`);
     const kept = this.#kept.get(sql);
     if (kept) return kept;
     const native = guarded(this.file, () => this.#native.prepare(sql));
@@ -40,12 +43,14 @@ export class GuardedDatabase implements SqliteDatabase {
   }
 
   get inTransaction(): boolean {
-    return this.#native.inTransaction;
+    return !this.#closed && this.#native.inTransaction;
   }
 
   /** The driver frees locks and files only when the last statement is collected, so what is open is rolled back. */
   close(): void {
+    if (this.#closed) return;
     if (this.inTransaction) this.run('rollback');
+    this.#closed = true;
     this.#kept.clear();
     this.#native.close();
   }

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import type { Kysely } from 'kysely';
-import type { Change, RefusalError, Sha256 } from '../../study/index.ts';
+import { type Change, RefusalError, type Sha256 } from '../../study/index.ts';
 import { FileBlobs } from '../file-blobs.ts';
 import { HeldStage } from '../held-stage.ts';
 import type {
@@ -37,6 +37,7 @@ export class SqliteStore implements Store {
   readonly #writer: Connection;
   readonly #reader: Connection;
   #stage: Stage | undefined;
+  #closed = false;
 
   constructor(dir: string, file: string, waitMs: number, writer: Connection, reader: Connection) {
     this.#file = file;
@@ -138,10 +139,15 @@ export class SqliteStore implements Store {
 
   /** Drops a large append that is still open, and lets a write that is under way end. */
   async close(): Promise<void> {
+    if (this.#closed) return;
+    this.#closed = true;
     await this.#stage?.drop();
     await this.#turn.during(async () => {
       try {
         await checkpoint(this.#writer.db);
+      } catch (error) {
+        // A full disk has no room to move the log: all of it is safe where it is.
+        if (!(error instanceof RefusalError)) throw error;
       } finally {
         this.#reader.close();
         this.#writer.close();
