@@ -14,6 +14,7 @@ export * from './bag-labels.ts';
 export * from './bundle/import-bundle.ts';
 export * from './bundle/save-bundle.ts';
 export * from './bundle/write-bundle.ts';
+export * from './compare.ts';
 export * from './compare-study.ts';
 export * from './create-study.ts';
 export * from './describe-questions.ts';

@@ -5,6 +5,7 @@ import { backupCommand } from './backup.ts';
 import { bundleCommand } from './bundle.ts';
 import { checkLibraryCommand } from './check-library.ts';
 import { claimCommand } from './claim.ts';
+import { compareCommand } from './compare.ts';
 import { demoCommand } from './demo.ts';
 import { historyCommand } from './history.ts';
 import { importCommand } from './import.ts';
@@ -59,6 +60,7 @@ function program(io: Io): Command {
     importCommand,
     listCommand,
     askCommand,
+    compareCommand,
     claimCommand,
     historyCommand,
     bundleCommand,

@@ -9,4 +9,5 @@ export * from './element-times.ts';
 export * from './galvanic.ts';
 export * from './material.ts';
 export * from './materials.ts';
+export * from './scatter.ts';
 export * from './thread-pitches.ts';

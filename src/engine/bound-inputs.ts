@@ -14,6 +14,8 @@ export interface LaidOut {
 
 /** Inputs found for one question and one subject. */
 export interface BoundInputs {
+  /** What was asked about: study and subject, so that nothing else has its own errors; "given" for bare values. */
+  readonly of: string;
   readonly scalars: Readonly<Record<string, Found>>;
   readonly terms: Readonly<Record<string, FoundTerm>>;
   readonly tables: Readonly<Record<string, readonly BoundRow[]>>;

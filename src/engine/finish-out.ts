@@ -3,6 +3,7 @@ import { keepForm } from './answer-forms.ts';
 import type { BodyOut } from './body-out.ts';
 import type { BoundInputs } from './bound-inputs.ts';
 import { decideDifference, decideMargin } from './decide.ts';
+import { directionOf } from './direction.ts';
 import { linearDoubts, widens } from './doubts.ts';
 import { IndexedForm } from './forms/indexed-form.ts';
 import { rankedOf } from './forms/largest.ts';
@@ -33,7 +34,7 @@ export function finishOut(
     ...(widens({ ...result, form })
       ? { secondOrderU: Math.sqrt(form.u * form.u + result.addedVariance) }
       : {}),
-    ...(whole && decides ? { decision: decide(decides, form.x, form.u, dof) } : {}),
+    ...(whole && decides ? { decision: decide(spec, form.x, form.u, dof) } : {}),
   };
   const out: Out = withLazy<typeof base, Pick<Out, 'linear'>>(base, {
     linear: () => rankedOf(form),
@@ -42,12 +43,12 @@ export function finishOut(
   return out;
 }
 
-const decide = (
-  what: 'difference' | 'margin',
-  d: number,
-  u: number,
-  dof: number | null,
-): Decision => (what === 'margin' ? decideMargin(d, u, dof) : decideDifference(d, u, dof));
+function decide(spec: OutputSpec, d: number, u: number, dof: number | null): Decision {
+  if (spec.decides === 'margin') return decideMargin(d, u, dof);
+  const decision = decideDifference(d, u, dof);
+  const direction = directionOf(decision.word, d, spec);
+  return direction === undefined ? decision : { ...decision, direction };
+}
 
 /** The method's own error: one part common to all it is used on, one of this subject's own. */
 function withModelError(
@@ -67,7 +68,7 @@ function withModelError(
     modelVariable(question, shared, `${label}, common to all designs`, u, error.sharedFraction),
     modelVariable(
       question,
-      `${shared}/${bound.basis.subject ?? ''}`,
+      `${shared}/${bound.of}`,
       `${label}, this one`,
       u,
       1 - error.sharedFraction,

@@ -7,9 +7,11 @@
  * hosts: the same code runs in a browser worker, on the server and on the command line.
  */
 export * from './ask.ts';
+export * from './compare/index.ts';
 export * from './compare-answers.ts';
 export * from './decide.ts';
 export * from './describe.ts';
+export * from './direction.ts';
 export * from './figure.ts';
 export { type FastenerSpec, parseFastenerSpec } from './joining/fastener-spec.ts';
 export { hasLooseFasteners, jointKind } from './joining/joint-kinds.ts';

@@ -272,6 +272,8 @@ export interface OutputSpec {
   readonly step?: true;
   /** The decision word that applies to it as it stands: against zero. */
   readonly decides?: 'difference' | 'margin';
+  /** What a proven difference is called: "closes high". The usual words of its kind when absent. */
+  readonly directions?: { readonly more: string; readonly less: string };
   /** Reports set results of a section side by side that share this word; the name when absent. */
   readonly alike?: string;
 }
@@ -401,6 +403,8 @@ export interface Decision {
   readonly dof: number | null;
   /** The rule in words, printed wherever the word is. */
   readonly rule: string;
+  /** Word of direction of a difference, only where it is proven: "cheaper", "closes high". */
+  readonly direction?: string;
 }
 
 /** One result of an answer. */

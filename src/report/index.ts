@@ -9,6 +9,7 @@
  */
 export { type BagLabel, bagCode, type LabelSheet } from './bag-labels.ts';
 export * from './build-model.ts';
+export { tieWords } from './claims.ts';
 export { labelsSvg } from './labels-svg.ts';
 export * from './map.ts';
 export * from './model.ts';
@@ -17,4 +18,11 @@ export { renderPdf } from './pdf/render-pdf.ts';
 export * from './report-answer.ts';
 export * from './terminal.ts';
 export { plain, textTable, wrap } from './text-layout.ts';
-export { howWords, type LineUnder, lineUnder, numberText, shownNumber } from './wording.ts';
+export {
+  howWords,
+  type LineUnder,
+  lineUnder,
+  numberText,
+  placeWords,
+  shownNumber,
+} from './wording.ts';

@@ -128,7 +128,7 @@ describe('the error of a method', () => {
     expect(y.u).toBeCloseTo(Math.hypot(0.1, 0.2), 9);
     const parts = Object.fromEntries(y.linear);
     expect(parts['model:made-up/y']).toBeCloseTo(0.1, 9);
-    expect(parts['model:made-up/y/VAN name of van']).toBeCloseTo(0.2 * Math.sqrt(0.75), 9);
+    expect(parts['model:made-up/y/study-1/van']).toBeCloseTo(0.2 * Math.sqrt(0.75), 9);
   });
 
   it('may be relative to the result', () => {

@@ -36,6 +36,7 @@ export function bindStudy(binding: Binding): BoundInputs {
   const all = Object.values(tables);
   const found = (of: keyof KeptTable['findings']) => all.flatMap((table) => table.findings[of]);
   return {
+    of: `${binding.view.study}/${binding.subject}`,
     scalars,
     terms,
     tables: Object.fromEntries(Object.entries(tables).map(([name, { rows }]) => [name, rows])),

@@ -18,6 +18,9 @@ import type {
 } from '../method.ts';
 import { implausible, outOfBounds } from './bounds.ts';
 
+/** What bare values are values of. */
+export const GIVEN = 'given';
+
 type WrittenRow = Readonly<Record<string, string>>;
 
 /** Reads what people wrote as inputs of one question. */
@@ -94,6 +97,7 @@ export function bindWritten(
   const [first, ...more] = reader.refusals;
   if (first) throw new RefusalError(first, ...more);
   return {
+    of: GIVEN,
     scalars,
     terms,
     tables,

@@ -55,6 +55,7 @@ export default question({
         meaning: 'gap, parts less scales',
         shown: 'Δ = M − m',
         decides: 'difference',
+        directions: { more: 'closes high', less: 'closes low' },
         of: (mass, fl, fr, rl, rr) => mass - (fl + fr + rl + rr),
       },
     ],

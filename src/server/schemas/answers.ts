@@ -33,6 +33,7 @@ export const decision = z
     u: number,
     dof: number.nullable(),
     rule: text,
+    direction: text.exactOptional(),
   })
   .meta({ id: 'Decision' });
 

@@ -59,6 +59,7 @@ const output = z
     shown: text,
     step: z.literal(true).exactOptional(),
     decides: z.enum(['difference', 'margin']).exactOptional(),
+    directions: z.strictObject({ more: text, less: text }).exactOptional(),
     alike: text.exactOptional(),
   })
   .meta({ id: 'OutputSpec' });
