@@ -26,10 +26,10 @@ export class PlacesBeside {
     const tries = [0, 1, 2].flatMap((n) => {
       const d = away + 14 * n;
       return [
-        { at: [x + d, y - 0.5 * d] as const, anchor: 'start' as const },
-        { at: [x - d, y - 0.5 * d] as const, anchor: 'end' as const },
-        { at: [x + d, y + 0.8 * d] as const, anchor: 'start' as const },
-        { at: [x - d, y + 0.8 * d] as const, anchor: 'end' as const },
+        { at: [x + d, y - 0.95 * d] as const, anchor: 'start' as const },
+        { at: [x - d, y - 0.95 * d] as const, anchor: 'end' as const },
+        { at: [x + d, y + 1.05 * d] as const, anchor: 'start' as const },
+        { at: [x - d, y + 1.05 * d] as const, anchor: 'end' as const },
       ];
     });
     const boxes = tries.map((t) => ({ ...t, box: boxOf(t.at, t.anchor, size) }));

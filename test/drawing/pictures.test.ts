@@ -5,74 +5,35 @@ import { ROOT } from '../../scripts/root.ts';
 import {
   altText,
   figureTable,
-  type Ink,
   layOut,
   nominalText,
   type Picture,
   pieces,
   type Spot,
-  type Words,
 } from '../../src/drawing/index.ts';
 import { niceScale } from '../../src/drawing/scale.ts';
 import { textWidth } from '../../src/drawing/text-width.ts';
 import type { Bars, Figure } from '../../src/engine/index.ts';
+import { boxOf, offPaper, wordsOf, wordsOverWords } from './on-paper.ts';
 import { balance, breakEven, field, options, removal, SAMPLES, say } from './sample-figures.ts';
 
 const WIDTHS = [320, 480, 728, 1000];
 const cases = SAMPLES.flatMap((f) => WIDTHS.map((width) => [f.title, width, f] as const));
 const picture = (f: Figure, width = 728): Picture => layOut(f, { width, say });
 
-const spotsOf = (ink: Ink): readonly Spot[] =>
-  ink.i === 'line' ? ink.spots : ink.i === 'area' ? ink.rings.flat() : [ink.at];
-const wordsOf = (p: Picture): Words[] => p.inks.filter((ink): ink is Words => ink.i === 'words');
 const saidIn = (p: Picture): string[] => wordsOf(p).map((w) => w.text);
-
-/** Left, top, right and bottom of a line of text. */
-function boxOf({
-  at: [x, y],
-  text,
-  size,
-  anchor,
-  turned,
-}: Words): readonly [number, number, number, number] {
-  const long = textWidth(text, size);
-  const from = anchor === 'start' ? 0 : anchor === 'end' ? -long : -long / 2;
-  return turned
-    ? [x - 5, y - from - long, x + 5, y - from]
-    : [x + from, y - 5, x + from + long, y + 5];
-}
 
 describe.each(cases)('%s, %d wide', (_title, width, figure) => {
   const laid = picture(figure, width);
 
   it('stays on its paper', () => {
-    for (const [x, y] of laid.inks.flatMap(spotsOf)) {
-      expect(x).toBeGreaterThanOrEqual(-0.01);
-      expect(x).toBeLessThanOrEqual(width + 0.01);
-      expect(y).toBeGreaterThanOrEqual(-0.01);
-      expect(y).toBeLessThanOrEqual(laid.height + 0.01);
-    }
-    const outside = wordsOf(laid).filter((w) => boxOf(w)[0] < -1 || boxOf(w)[2] > width + 1);
-    expect(outside.map((w) => w.text)).toEqual([]);
+    expect(offPaper(laid)).toEqual([]);
   });
 
   it('sets no words over others', () => {
-    const all = wordsOf(laid).map((w) => ({ text: w.text, box: boxOf(w) }));
-    const met = all.flatMap((a, i) =>
-      all
-        .slice(i + 1)
-        .filter((b) => overlap(a.box, b.box))
-        .map((b) => `${a.text} / ${b.text}`),
-    );
-    expect(met).toEqual([]);
+    expect(wordsOverWords(laid)).toEqual([]);
   });
 });
-
-const overlap = (a: readonly number[], b: readonly number[]): boolean =>
-  (a[0] ?? 0) < (b[2] ?? 0) &&
-  (b[0] ?? 0) < (a[2] ?? 0) &&
-  (a[1] ?? 0) < (b[3] ?? 0) &&
-  (b[1] ?? 0) < (a[3] ?? 0);
 
 describe('bars', () => {
   const bars = (rows: Bars['rows'], more: Partial<Bars> = {}): Picture =>

@@ -5,6 +5,7 @@ import { radius, scalarsOf, size } from './inputs.ts';
 import { DENSITY_OR_STEEL } from './material-inputs.ts';
 import { output, refused } from './outputs.ts';
 import { type AngleSizes, angleShape } from './profiles.ts';
+import { sectionFigures, YZ } from './section-figure.ts';
 import {
   PRINCIPAL_OUTPUTS,
   PROFILE_OUTPUTS,
@@ -58,6 +59,8 @@ export default question({
     ],
     solve,
   },
+  figures: (x, outs) =>
+    outs.area ? sectionFigures(angleShape(scalarsOf(x, 'a', 'b', 't', 'root', 'toe')), YZ) : [],
   modelError: { It: { relative: 0.05, sharedFraction: 0.5 } },
   sources: [
     {

@@ -1,8 +1,10 @@
 import { question } from '../method.ts';
 import { PROFILES } from '../sections.ts';
-import { size } from './inputs.ts';
+import { scalarsOf, size } from './inputs.ts';
 import { DENSITY_OR_STEEL } from './material-inputs.ts';
 import { output } from './outputs.ts';
+import { roundedRectangle } from './profiles.ts';
+import { sectionFigures, YZ } from './section-figure.ts';
 import { AREA, MASS } from './section-outputs.ts';
 import { rectangleTorsion } from './torsion-forms.ts';
 
@@ -80,6 +82,10 @@ export default question({
       },
       { ...MASS, of: (h, b, density) => h * b * density },
     ],
+  },
+  figures: (x) => {
+    const { h, b } = scalarsOf(x, 'h', 'b');
+    return sectionFigures({ outline: roundedRectangle(b, h, 0), holes: [] }, YZ);
   },
   modelError: {},
   sources: [

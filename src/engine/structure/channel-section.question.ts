@@ -5,6 +5,7 @@ import { radius, scalarsOf, size } from './inputs.ts';
 import { DENSITY_OR_STEEL } from './material-inputs.ts';
 import { output, refused } from './outputs.ts';
 import { channelShape, type FlangeSides, type ISizes } from './profiles.ts';
+import { sectionFigures, YZ } from './section-figure.ts';
 import {
   PRINCIPAL_OUTPUTS,
   PROFILE_OUTPUTS,
@@ -78,6 +79,13 @@ export default question({
       ),
     ],
     solve,
+  },
+  figures: (x, outs) => {
+    const sizes = scalarsOf(x, 'h', 'b', 'tw', 'tf', 'r');
+    const sides = SIDES[x.terms.flanges ?? ''];
+    if (!outs.area || !sides) return [];
+    const { shearCentre } = openWarping(middleLines(sizes, sides));
+    return sectionFigures(channelShape(sizes, sides), { ...YZ, shearCentre });
   },
   modelError: { It: { relative: 0.05, sharedFraction: 0.5 } },
   sources: [

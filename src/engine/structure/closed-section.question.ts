@@ -4,6 +4,7 @@ import { principal } from './area-moments.ts';
 import { type CellWall, cellTorsion } from './cells.ts';
 import { exponents, formsTable, output, refused } from './outputs.ts';
 import { PLANE_OUTPUTS, planeNumbers } from './plane-outputs.ts';
+import { wallFigures } from './section-figure.ts';
 import { AREA, PRINCIPAL_OUTPUTS } from './section-outputs.ts';
 import { placedWalls, type ThinWalls, wallMoments } from './thin-walls.ts';
 import { stripTorsion } from './torsion-forms.ts';
@@ -46,6 +47,10 @@ export default question({
       ),
     ],
     solve,
+  },
+  figures: (x, outs) => {
+    const made = wallsOf(x);
+    return !outs.area || 'refusal' in made ? [] : wallFigures(made.section, { axes: ['x', 'y'] });
   },
   modelError: { It: { relative: 0.01, sharedFraction: 0.5 } },
   sources: [

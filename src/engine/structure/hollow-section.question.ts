@@ -3,6 +3,8 @@ import { PROFILES } from '../sections.ts';
 import { HOLLOW_OUTPUTS, solveHollow } from './hollow-section.ts';
 import { radius, scalarsOf, size } from './inputs.ts';
 import { DENSITY_OR_STEEL } from './material-inputs.ts';
+import { hollowShape } from './profiles.ts';
+import { sectionFigures, YZ } from './section-figure.ts';
 
 export default question({
   id: 'hollow-section',
@@ -28,6 +30,8 @@ export default question({
       return solveHollow((factor) => ({ ...rest, t: factor * t }), density);
     },
   },
+  figures: (x, outs) =>
+    outs.area ? sectionFigures(hollowShape(scalarsOf(x, 'h', 'b', 't', 'outer', 'inner')), YZ) : [],
   modelError: {},
   sources: [
     {

@@ -4,6 +4,7 @@ import { radius, scalarsOf, size } from './inputs.ts';
 import { DENSITY_OR_STEEL } from './material-inputs.ts';
 import { output, refused } from './outputs.ts';
 import { type ISizes, iShape } from './profiles.ts';
+import { sectionFigures, YZ } from './section-figure.ts';
 import { PROFILE_OUTPUTS, profileNumbers, shapeForms } from './section-outputs.ts';
 import { rolledITorsion, stripTorsion } from './torsion-forms.ts';
 
@@ -52,6 +53,8 @@ export default question({
     ],
     solve,
   },
+  figures: (x, outs) =>
+    outs.area ? sectionFigures(iShape(scalarsOf(x, 'h', 'b', 'tw', 'tf', 'r')), YZ) : [],
   modelError: { It: { relative: 0.01, sharedFraction: 1 } },
   sources: [
     {

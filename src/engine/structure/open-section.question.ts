@@ -3,6 +3,7 @@ import { PROFILES } from '../sections.ts';
 import { principal } from './area-moments.ts';
 import { exponents, formsTable, output, refused } from './outputs.ts';
 import { PLANE_OUTPUTS, planeNumbers } from './plane-outputs.ts';
+import { wallFigures } from './section-figure.ts';
 import { AREA, PRINCIPAL_OUTPUTS } from './section-outputs.ts';
 import { openWarping } from './shear-centre.ts';
 import { connections, placedWalls, type ThinWalls, wallMoments } from './thin-walls.ts';
@@ -54,6 +55,12 @@ export default question({
       ),
     ],
     solve,
+  },
+  figures: (x, outs) => {
+    const made = wallsOf(x);
+    if (!outs.area || 'refusal' in made) return [];
+    const { shearCentre } = openWarping(made.section);
+    return wallFigures(made.section, { axes: ['x', 'y'], shearCentre });
   },
   modelError: {},
   sources: [

@@ -6,6 +6,7 @@ import { PLANE_OUTPUTS, planeNumbers } from './plane-outputs.ts';
 import { plasticModulus } from './plastic-modulus.ts';
 import type { Shape } from './point.ts';
 import { shapeFault } from './ring-faults.ts';
+import { sectionFigures } from './section-figure.ts';
 import { AREA, PRINCIPAL_OUTPUTS } from './section-outputs.ts';
 import { coordinate, pointOf, SCALE_INPUTS, scaleOf, word } from './traced.ts';
 
@@ -64,6 +65,10 @@ export default question({
     ],
     solve,
   },
+  figures: (x, outs) =>
+    outs.area
+      ? sectionFigures(shapeOf(x.tables.points ?? [], scaleOf(x)), { axes: ['x', 'y'] })
+      : [],
   modelError: {},
   sources: [{ title: 'Shoelace formulas for polygons', status: 'common practice, no source' }],
   assumptions: [

@@ -4,6 +4,8 @@ import { HOLLOW_OUTPUTS, solveHollow } from './hollow-section.ts';
 import { scalarsOf, size } from './inputs.ts';
 import { DENSITY_OR_STEEL } from './material-inputs.ts';
 import { refused } from './outputs.ts';
+import { hollowShape } from './profiles.ts';
+import { sectionFigures, YZ } from './section-figure.ts';
 
 const COLD = 'EN 10219-2, cold formed';
 const HOT = 'EN 10210-2, hot finished';
@@ -40,6 +42,13 @@ export default question({
     DENSITY_OR_STEEL,
   ],
   body: { body: 'solve', outputs: HOLLOW_OUTPUTS, solve },
+  figures: (x, outs) => {
+    const { h, b, t } = scalarsOf(x, 'h', 'b', 't');
+    const radii = radiiOf(x.terms.rule ?? '', t);
+    if (!outs.area || !radii) return [];
+    const [outer, inner] = [radii.outer * t, radii.inner * t];
+    return sectionFigures(hollowShape({ h, b, t, outer, inner }), YZ);
+  },
   modelError: {},
   sources: [
     {

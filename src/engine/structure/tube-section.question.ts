@@ -3,6 +3,9 @@ import { PROFILES } from '../sections.ts';
 import { scalarsOf, size } from './inputs.ts';
 import { DENSITY_OR_STEEL } from './material-inputs.ts';
 import { exponents, formsTable, output, refused } from './outputs.ts';
+import type { Shape } from './point.ts';
+import { roundedRectangle } from './profiles.ts';
+import { sectionFigures, YZ } from './section-figure.ts';
 import { AREA, MASS } from './section-outputs.ts';
 
 const FORM = 'closed round tube, exact ring: It = 2 I';
@@ -46,6 +49,7 @@ export default question({
     ],
     solve,
   },
+  figures: (x, outs) => (outs.area ? sectionFigures(tubeShape(scalarsOf(x, 'd', 't')), YZ) : []),
   modelError: {},
   sources: [
     { title: 'Moments of a circular ring, closed form', status: 'common practice, no source' },
@@ -65,6 +69,15 @@ export default question({
   ],
   example: { d: '28 ± 0.05 mm', t: '3 ± 0.05 mm', density: '7850 ± 40 kg/m3' },
 });
+
+/** Outline and bore as polygons, to be drawn. */
+const tubeShape = ({ d, t }: { readonly d: number; readonly t: number }): Shape => {
+  const bore = d - 2 * t;
+  return {
+    outline: roundedRectangle(d, d, d / 2),
+    holes: bore > 0 ? [roundedRectangle(bore, bore, bore / 2)] : [],
+  };
+};
 
 const ring = (d: number, t: number) => {
   const bore = Math.max(0, d - 2 * t);
