@@ -35,7 +35,7 @@ export async function studyReport(
     date,
     answered: answers.answers.flatMap((answer) => answered(answer, questions, view)),
     notAnswered: answers.refused.map(({ question, why }) => ({ question, subject: '', why })),
-    claims: answers.claims.map((c) => claimOf(c, view)),
+    claims: answers.claims.map((c) => claimOf(c, view, questions)),
     map: mapDrawing(view, marksOf(answers)),
     photos: await photosOf(library, view.photos().slice(0, PHOTOS_PRINTED)),
   });
@@ -55,12 +55,18 @@ function answered(answer: Answer, questions: Questions, view: StudyView) {
   return question ? [{ question, subject: whole ? '' : (answer.basis.subject ?? ''), answer }] : [];
 }
 
-function claimOf(state: StudyAnswers['claims'][number], view: StudyView): AnsweredClaim {
+function claimOf(
+  state: StudyAnswers['claims'][number],
+  view: StudyView,
+  questions: Questions,
+): AnsweredClaim {
   const { claim, tie, out, decision, lacks } = state;
+  const question = tie && questions.get(tie.question);
   return {
     claim,
     about: claim.about.map((id) => view.node(id)?.label ?? id),
     ...(tie ? { tie } : {}),
+    ...(question ? { question } : {}),
     ...(out ? { out } : {}),
     ...(decision ? { decision } : {}),
     ...(lacks.length > 0 ? { why: lacks.join('; ') } : {}),

@@ -2,7 +2,7 @@ import type { BundleImport } from '../app/index.ts';
 import type { Preview } from '../capture/index.ts';
 import type { ClaimState, InputSpec, Question } from '../engine/index.ts';
 import { type Kind, unitSymbol } from '../quantity/index.ts';
-import { numberText, plain, shownNumber, textTable, wrap } from '../report/index.ts';
+import { numberText, plain, shownNumber, textTable, tieWords, wrap } from '../report/index.ts';
 import type { PartRow, StudyHead } from '../store/index.ts';
 import { type Gesture, readClock, refusalText } from '../study/index.ts';
 
@@ -70,9 +70,7 @@ export function claimsText(claims: readonly ClaimState[]): string {
 
 function claimLines({ claim, tie, state, out, decision, lacks }: ClaimState): string[] {
   const number = out ? plain(numberText(shownNumber({ ...out, how: 'calculated' }))) : '';
-  const test = tie
-    ? `${tie.question} ${tie.output} ${tie.test.is} ${tie.test.asWritten}`
-    : 'not tied to a question';
+  const test = tie ? tieWords(tie, undefined, out) : 'not tied to a question';
   return [
     ...wrap(
       `“${claim.words}” (${claim.how}, ${claim.by}, ${claim.heard}): ${decision?.word ?? state}`,

@@ -31,6 +31,8 @@ export interface AnsweredClaim {
   /** Labels of the nodes it is about. */
   readonly about: readonly string[];
   readonly tie?: Tie;
+  /** The question it is tied to, for its words and units. */
+  readonly question?: Question;
   readonly out?: Out;
   readonly decision?: Decision;
   /** Why it is open; needed when there is no decision. */

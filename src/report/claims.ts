@@ -1,4 +1,6 @@
-import type { Out } from '../engine/index.ts';
+import type { Out, Question } from '../engine/index.ts';
+import { printedLine, printedNumber } from '../quantity/index.ts';
+import type { Tie } from '../study/index.ts';
 import type { AnsweredClaim } from './build-model.ts';
 import type { ReportClaim } from './model.ts';
 import { openWords } from './summary.ts';
@@ -18,11 +20,28 @@ export function reportClaim(answered: AnsweredClaim): ReportClaim {
     line: lineUnder(claim.how),
     about,
     state: decision?.word ?? 'open',
-    test: tie ? `${tie.test.is} ${tie.test.asWritten}, by ${tie.question}: ${tie.output}` : '',
+    test: tie ? tieWords(tie, answered.question, out) : '',
     ...(out ? { shown: shownNumber({ ...out, how: 'calculated' }) } : {}),
     rule: decision?.rule ?? '',
     why: decision ? '' : whyOpen(answered),
   };
+}
+
+/**
+ * "at most 530 mm, by “Height of the centre of gravity”: height over the ground": what was typed,
+ * in the unit in which the result is printed. The ids stand where the question is not at hand.
+ */
+export function tieWords(
+  { test, question: id, output: name }: Tie,
+  question?: Question,
+  out?: Out,
+): string {
+  const output = out ?? question?.body.outputs.find((o) => o.name === name);
+  const limit = output
+    ? printedLine(printedNumber({ x: test.value, u: 0, kind: output.kind, unit: output.unit }))
+    : test.asWritten;
+  const title = question ? `“${question.title}”` : id;
+  return `${test.is} ${limit}, by ${title}: ${output?.meaning ?? name}`;
 }
 
 /** What its result lacks, by number; else the reason handed in. */

@@ -178,6 +178,8 @@ export interface ReportMethod {
 
 /** One thing that is not known, and where. */
 export interface UnknownGroup {
+  /** Title of the question it keeps open; empty when it is none's alone. */
+  readonly of: string;
   readonly what: string;
   readonly items: readonly string[];
 }

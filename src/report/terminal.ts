@@ -1,7 +1,14 @@
 import type { Answer, Question } from '../engine/index.ts';
 import { lackWithKnown } from '../quantity/index.ts';
 import { figureText } from './figure-text.ts';
-import type { FindingGroup, ReportAnswer, ReportModel, ReportOut, ShownNumber } from './model.ts';
+import type {
+  FindingGroup,
+  ReportAnswer,
+  ReportModel,
+  ReportOut,
+  ShownNumber,
+  UnknownGroup,
+} from './model.ts';
 import { reportAnswer } from './report-answer.ts';
 import { padEnd, padStart, plain, textTable, WIDTH, wrap } from './text-layout.ts';
 import { LEVEL_WORDS, percentText, SPREAD_RULE } from './wording.ts';
@@ -47,7 +54,7 @@ export function summaryText(model: ReportModel): string {
     block('Claims', model.claims.flatMap(claimLines), false),
     block(
       'Not known',
-      model.unknown.flatMap((u) => itemLines(u.what, u.items)),
+      model.unknown.flatMap((u) => itemLines(unknownHead(u), u.items)),
       false,
     ),
     block('Findings', findingLines(model.findings, LISTED), false),
@@ -191,6 +198,8 @@ const listText = (items: readonly string[], listed: number): string =>
   items.length > listed
     ? `${items.slice(0, listed).join('; ')}; and ${items.length - listed} more`
     : items.join('; ');
+
+const unknownHead = ({ of, what }: UnknownGroup): string => (of === '' ? what : `${of}: ${what}`);
 
 const itemLines = (what: string, items: readonly string[]): string[] =>
   wrap(`${what}: ${listText(items, LISTED)}`, '  - ', '    ');

@@ -16,13 +16,14 @@ export function unknownOf(
 ): UnknownGroup[] {
   const open = claims.filter((c) => c.state === 'open').map((c) => `“${c.words}”: ${c.why}`);
   const groups: UnknownGroup[] = [
-    ...record.filter(isGap).map((g) => ({ what: g.what, items: itemsOf(g) })),
+    ...record.filter(isGap).map((g) => ({ of: '', what: g.what, items: itemsOf(g) })),
     ...answers.flatMap(gapsOf),
     {
+      of: '',
       what: 'Questions that could not be answered',
       items: notAnswered.map((n) => `${titled(n.question.title, n.subject)}: ${n.why}`),
     },
-    { what: 'Claims still open', items: open },
+    { of: '', what: 'Claims still open', items: open },
   ];
   return groups.filter((g) => g.items.length > 0);
 }
@@ -36,12 +37,12 @@ function gapsOf(answer: ReportAnswer): UnknownGroup[] {
     ...new Set(answer.outs.flatMap((o) => o[of])),
   ];
   return [
-    { what: `${title}: no value`, items: all('missing') },
-    { what: `${title}: spread not known`, items: all('unknownSpread') },
-    { what: `${title}: assumed, not read`, items: answer.assumed },
+    { of: title, what: 'no value', items: all('missing') },
+    { of: title, what: 'spread not known', items: all('unknownSpread') },
+    { of: title, what: 'assumed, not read', items: answer.assumed },
     ...answer.findings
       .filter((g) => isGap(g) && !NAMED_BY_RESULTS.includes(g.code))
-      .map((g) => ({ what: `${title}: ${g.what}`, items: itemsOf(g) })),
+      .map((g) => ({ of: title, what: g.what, items: itemsOf(g) })),
   ];
 }
 
