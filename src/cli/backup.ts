@@ -12,7 +12,7 @@ export const backupCommand = (io: Io): Command =>
     .option('--json', 'print one JSON object')
     .addHelpText(
       'after',
-      '\n  hoistside backup /media/safe/hoistside\n  hoistside serve --backup-to /media/safe/hoistside --backup-every 24h\n  hoistside restore /media/safe/hoistside --library library-again    try it, before it is needed\n',
+      '\n  hoistside backup /media/backup/hoistside\n  hoistside serve --backup-to /media/backup/hoistside --backup-every 24h\n  hoistside restore /media/backup/hoistside --library library-again    try it, before it is needed\n',
     )
     .action(async (to: string, { json }: { readonly json?: boolean }, command: Command) => {
       await withLibrary(command, async (library) => {

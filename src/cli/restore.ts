@@ -9,7 +9,7 @@ export const restoreCommand = (io: Io): Command =>
     .description('make a library of a backup, and check all of it')
     .argument('<folder>', 'a backup, or the folder with several, of which the latest is taken')
     .option('--json', 'print one JSON object')
-    .addHelpText('after', '\n  hoistside restore /media/safe/hoistside --library library-again\n')
+    .addHelpText('after', '\n  hoistside restore /media/backup/hoistside --library library-again\n')
     .action(async (from: string, { json }: { readonly json?: boolean }, command: Command) => {
       const to = libraryDir(command);
       const restored = await restoreBackup(from, to, (dir) => openStore(dir, true));

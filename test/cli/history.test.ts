@@ -55,5 +55,5 @@ test('an undo shows against the moment before, in words', async () => {
 test('what is no moment is refused', async () => {
   const { code, err } = await line.run('history', '--study', 'made up', '--from', 'yesterday');
   expect(code).toBe(2);
-  expect(err).toContain('column from: this is no moment of a study (found: "yesterday")');
+  expect(err).toContain('from: this is no moment of a study (found: "yesterday")');
 });
