@@ -1,4 +1,4 @@
-import type { Finding, Place } from '../study/index.ts';
+import { type Finding, type Place, propertyWords } from '../study/index.ts';
 import { type BodyOut, type BodyResult, isMissing } from './body-out.ts';
 import type { BoundInputs } from './bound-inputs.ts';
 import type { Found } from './method.ts';
@@ -56,8 +56,13 @@ function cellsOf(bound: BoundInputs): ReadonlyMap<string, Found> {
   return new Map(cells.map((c) => [placeKey(c.place), c]));
 }
 
-const whyMissing = (found: Found | undefined): string =>
-  found && isMissing(found) ? found.why : 'nothing of this is recorded yet';
+/** Why there is nothing; the property stands in the place, so that like reasons read alike. */
+function whyMissing(found: Found | undefined): string {
+  if (!found || !isMissing(found)) return 'nothing of this is recorded yet';
+  const { property } = found.place;
+  const words = property === undefined ? '' : `${propertyWords(property)}: `;
+  return found.why.startsWith(words) ? found.why.slice(words.length) : found.why;
+}
 
 /** The meaning of an input that was to be given by its name. */
 const namedInput = (

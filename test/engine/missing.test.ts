@@ -20,7 +20,7 @@ describe('a part without a mass', () => {
     expect(total.missing).toEqual([{ subject: 'P2 name of p2', property: 'mass' }]);
     const gap = answer.findings.find((f) => f.code === 'missing');
     expect(gap).toMatchObject({ level: 'gap', place: { subject: 'P2 name of p2' } });
-    expect(gap?.what).toContain('mass, all pieces: no reading');
+    expect(gap?.what).toContain('(no reading)');
   });
 
   it('does not pull the centre of gravity towards zero', async () => {

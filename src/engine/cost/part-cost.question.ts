@@ -115,7 +115,7 @@ export default question({
           meaning: 'what the rate book lacks',
           where: 'material and process of the part',
           find: (at, row) =>
-            at.word(`${at.text(row, 'material').text} / ${at.text(row, 'process').text}`),
+            at.word(named(at.text(row, 'material').text, at.text(row, 'process').text)),
         },
       ],
     },
@@ -292,3 +292,8 @@ export default question({
     total: '20 ± 0.1 kg',
   },
 });
+
+/** "steel / stamp"; what is not recorded leaves no stroke behind. */
+function named(material: string, process: string): string {
+  return [material, process].filter((word) => word !== '').join(' / ');
+}
