@@ -89,14 +89,15 @@ function checkReading(r: Reading): Refusal[] {
   return bad;
 }
 
-type Wrong = Pick<Refusal, 'why' | 'next'>;
+export type Wrong = Pick<Refusal, 'why' | 'next'>;
 
 const wrongShares = (r: Reading): Wrong | undefined =>
   r.causes.every((share) => Number.isFinite(share.effect))
     ? undefined
     : { why: 'the effect of a common cause is not finite', next: FINITE };
 
-function wrongValue(v: Value, property: PropertyId): Wrong | undefined {
+/** What makes a value impossible for its property; undefined when it may be recorded. */
+export function wrongValue(v: Value, property: PropertyId): Wrong | undefined {
   if (v.t === 'vector') return wrongKind(v.kind, property) ?? wrongVector(v);
   if (v.t !== 'scalar' && v.t !== 'count') return undefined;
   const x = v.t === 'scalar' ? v.x : v.n;

@@ -2,11 +2,14 @@ import { useLocation } from '@tanstack/react-router';
 import { revisionNumber } from '../parts/revision-text.ts';
 import { SHEETS, sheetNumber } from './sheets.ts';
 import { useHeader } from './study-header.ts';
+import { usePageTitle } from './use-page-title.ts';
 
 /** The title block at the foot of each sheet and print, with fields after ISO 7200. */
 export function TitleBlock() {
   const h = useHeader();
-  const sheet = sheetNumber(useLocation().pathname);
+  const { pathname } = useLocation();
+  const sheet = sheetNumber(pathname);
+  usePageTitle(SHEETS[sheet - 1]?.title ?? (pathname.endsWith('/import') ? 'Import' : ''), h.title);
   const fields = [
     { name: 'Study', text: h.invented ? `${h.title}, invented` : h.title },
     { name: 'Condition', text: h.condition },

@@ -3,6 +3,7 @@ import { WAYS, type Way } from '../../../src/quantity/index.ts';
 import { useClient } from '../app/desk-client.ts';
 import { recorder, usePreferences } from '../app/preferences.ts';
 import { useSelection } from '../app/selection.tsx';
+import { NameField } from '../parts/name-field.tsx';
 import { NodePicker } from '../parts/node-picker.tsx';
 import { Refusals } from '../parts/refusals.tsx';
 
@@ -50,7 +51,14 @@ export function ClaimForm({ onMade }: { readonly onMade: (claim: string) => void
         Said by
         <input value={by} onChange={(e) => setBy(e.target.value)} />
       </label>
-      <NodePicker title="About" value={about} onChange={setAbout} empty="the whole vehicle" />
+      <NodePicker
+        title="About"
+        value={about}
+        onChange={setAbout}
+        empty="the whole vehicle"
+        without="vehicle"
+      />
+      <NameField />
       <button type="submit" className="primary">
         Keep the claim
       </button>

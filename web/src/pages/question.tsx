@@ -1,10 +1,12 @@
 import { useParams, useSearch } from '@tanstack/react-router';
 import { useState } from 'react';
 import type { PlainQuestion, WrittenInputs } from '../../../src/engine/index.ts';
+import { RefusalError } from '../../../src/study/index.ts';
 import { AnswerCard } from '../answer/answer-card.tsx';
 import { QuestionForm } from '../answer/question-form.tsx';
 import { useClient, useDesk } from '../app/desk-client.ts';
 import { useHeader } from '../app/study-header.ts';
+import { usePageTitle } from '../app/use-page-title.ts';
 import { Refusals } from '../parts/refusals.tsx';
 import type { AnswerSheet } from '../worker/answer-sheet.ts';
 import { nodeWords } from '../worker/node-words.ts';
@@ -29,7 +31,8 @@ interface AskedProps {
 }
 
 function Asked({ question, of }: AskedProps) {
-  const { root } = useHeader();
+  const { root, title } = useHeader();
+  usePageTitle(question.title, title);
   const [source, setSource] = useState<'study' | 'values'>('study');
   const [subject, setSubject] = useState(of ?? (question.subject === 'study' ? (root ?? '') : ''));
   const [written, setWritten] = useState<WrittenInputs>({});
@@ -47,7 +50,7 @@ function Asked({ question, of }: AskedProps) {
       );
     } catch (problem) {
       setSheet(undefined);
-      setError(problem);
+      setError(inWords(problem, question));
     }
   };
   return (
@@ -104,6 +107,18 @@ function Asked({ question, of }: AskedProps) {
       </section>
     </div>
   );
+}
+
+/** Fields by what they mean, as the form has them, in place of their names on a command line. */
+function inWords(problem: unknown, { inputs }: PlainQuestion): unknown {
+  if (!(problem instanceof RefusalError)) return problem;
+  const [first, ...more] = problem.refusals.map((refusal) => {
+    const input = inputs.find((i) => i.name === refusal.place.column);
+    return input?.meaning === undefined
+      ? refusal
+      : { ...refusal, place: { ...refusal.place, column: input.meaning } };
+  });
+  return first ? new RefusalError(first, ...more) : problem;
 }
 
 /** The answer as the study stands: follows every edit. */

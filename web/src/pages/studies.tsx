@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { queries, useClient } from '../app/desk-client.ts';
 import { SettingsButton } from '../app/settings.tsx';
+import { usePageTitle } from '../app/use-page-title.ts';
 import { counted } from '../parts/counted.ts';
 import { Refusals } from '../parts/refusals.tsx';
 import { timeText } from '../parts/time-text.ts';
@@ -9,6 +10,7 @@ import { NewStudyForm } from './new-study-form.tsx';
 
 /** The studies of this library. */
 export function StudiesPage() {
+  usePageTitle('Studies');
   const { api } = useClient();
   const { data, error } = useQuery({ queryKey: ['studies'], queryFn: () => api.studies() });
   return (

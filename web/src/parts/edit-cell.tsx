@@ -1,20 +1,14 @@
-import { useState } from 'react';
-import {
-  type Kind,
-  kindDef,
-  parseQuantity,
-  standardUncertainty,
-  unitSymbol,
-  WAYS,
-  type Way,
-} from '../../../src/quantity/index.ts';
-import { propertyDef } from '../../../src/study/index.ts';
+import { useEffect, useRef, useState } from 'react';
+import { WAYS, type Way } from '../../../src/quantity/index.ts';
+import { type Refusal, RefusalError } from '../../../src/study/index.ts';
 import { useClient, useDesk } from '../app/desk-client.ts';
 import { recorder } from '../app/preferences.ts';
 import type { CellStory } from '../worker/cell-story.ts';
 import type { CellEdit } from '../worker/edit-cell.ts';
-import { numberLine } from './number-text.ts';
+import { invalid, Wrong } from './field-error.tsx';
+import { NameField } from './name-field.tsx';
 import { Refusals } from './refusals.tsx';
+import { readBack, ValueField } from './value-field.tsx';
 
 export interface EditCellProps {
   readonly story: CellStory;
@@ -28,6 +22,12 @@ export function EditCell({ story, onDone }: EditCellProps) {
   const { desk } = useClient();
   const [draft, setDraft] = useState<Draft>(() => firstDraft(story));
   const [error, setError] = useState<unknown>();
+  const form = useRef<HTMLFormElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only a new error takes the focus
+  useEffect(
+    () => form.current?.querySelector<HTMLElement>('[aria-invalid=true]')?.focus(),
+    [error],
+  );
   const put = (set: Partial<Draft>) => setDraft((before) => ({ ...before, ...set }));
   const record = async () => {
     try {
@@ -37,8 +37,10 @@ export function EditCell({ story, onDone }: EditCellProps) {
       setError(problem);
     }
   };
+  const isSaid = story.holds !== 'text' && draft.written.some((text) => !readBack(story, text).ok);
   return (
     <form
+      ref={form}
       className="edit-cell"
       onSubmit={(event) => {
         event.preventDefault();
@@ -58,18 +60,24 @@ export function EditCell({ story, onDone }: EditCellProps) {
           onChange={(written) => put({ written: draft.written.with(i, written) })}
         />
       ))}
-      <HowFields draft={draft} put={put} />
+      <HowFields draft={draft} put={put} wrong={at('instrument', error)} />
       {draft.mode === 'correct' && story.cell.c !== 'missing' && (
         <label>
           What was wrong with the old value
-          <input value={draft.why} onChange={(e) => put({ why: e.target.value })} />
+          <input
+            value={draft.why}
+            {...invalid(at('reason', error))}
+            onChange={(e) => put({ why: e.target.value })}
+          />
+          <Wrong refusal={at('reason', error)} />
         </label>
       )}
       <label>
         Note
         <input value={draft.note} onChange={(e) => put({ note: e.target.value })} />
       </label>
-      <Refusals error={error} />
+      <NameField />
+      <Refusals error={elsewhere(error, isSaid)} />
       <div className="acts">
         <button type="button" onClick={onDone}>
           Leave it
@@ -80,6 +88,19 @@ export function EditCell({ story, onDone }: EditCellProps) {
       </div>
     </form>
   );
+}
+
+/** The refusal of a field beside the value. */
+const at = (column: string, error: unknown): Refusal | undefined =>
+  error instanceof RefusalError ? error.refusals.find((r) => r.place.column === column) : undefined;
+
+/** What no field says: of a value that is objected to as it is typed, nothing more. */
+function elsewhere(error: unknown, isSaid: boolean): unknown {
+  if (!(error instanceof RefusalError)) return error;
+  const [first, ...more] = error.refusals.filter(
+    ({ place: { column } }) => column !== 'instrument' && column !== 'reason' && !isSaid,
+  );
+  return first && new RefusalError(first, ...more);
 }
 
 const firstDraft = ({ cell, holds }: CellStory): Draft => ({
@@ -111,52 +132,14 @@ const ModeChoice = ({
   </fieldset>
 );
 
-interface ValueFieldProps {
-  readonly story: CellStory;
-  readonly component: number;
-  readonly text: string;
-  readonly onChange: (text: string) => void;
+interface HowFieldsProps {
+  readonly draft: Draft;
+  readonly put: (set: Partial<Draft>) => void;
+  /** Why the instrument as it stands is not taken. */
+  readonly wrong: Refusal | undefined;
 }
 
-/** A value as people write it, read back at once so that a slip is seen before it is kept. */
-function ValueField({ story, component, text, onChange }: ValueFieldProps) {
-  const axis = story.holds === 'vector' ? ` ${'XYZ'[component]}` : '';
-  const heard = story.holds === 'text' ? undefined : readBack(story, text);
-  return (
-    <label>
-      New value{axis}
-      <input
-        value={text}
-        required
-        autoComplete="off"
-        aria-describedby={`heard-${component}`}
-        onChange={(e) => onChange(e.target.value)}
-      />
-      <small id={`heard-${component}`} className={heard?.ok === false ? 'open' : 'soft'}>
-        {heard?.words ?? ''}
-      </small>
-    </label>
-  );
-}
-
-function readBack(story: CellStory, text: string): { ok: boolean; words: string } {
-  const { cell } = story;
-  const def = propertyDef(story.of.property);
-  const number = cell.c === 'number' || cell.c === 'vector' ? cell : undefined;
-  const kind = number?.kind ?? def?.kind ?? 'ratio';
-  const unit = number?.unit ?? def?.unit ?? kindDef(kind).show[0];
-  if (text.trim() === '') return { ok: true, words: `for example ${exampleOf(kind, unit)}` };
-  const read = parseQuantity(text, kind, { unit });
-  if (!read.ok) return { ok: false, words: `not read: ${read.why}. ${read.next}` };
-  const { x, spread } = read.value;
-  const u = standardUncertainty(spread, x) ?? (kind === 'count' ? 0 : 'unknown');
-  return { ok: true, words: `read as ${numberLine({ x, u, kind, unit })}` };
-}
-
-const exampleOf = (kind: Kind, unit: string): string =>
-  kind === 'count' ? '12' : `12.5 ± 0.2 ${unitSymbol(unit)}`;
-
-function HowFields({ draft, put }: { draft: Draft; put: (set: Partial<Draft>) => void }) {
+function HowFields({ draft, put, wrong }: HowFieldsProps) {
   const instruments = useDesk(['instruments'], (desk) => desk.instruments());
   return (
     <>
@@ -174,8 +157,10 @@ function HowFields({ draft, put }: { draft: Draft; put: (set: Partial<Draft>) =>
           value={draft.instrument}
           list="instruments"
           autoComplete="off"
+          {...invalid(wrong)}
           onChange={(e) => put({ instrument: e.target.value })}
         />
+        <Wrong refusal={wrong} />
         <datalist id="instruments">
           {instruments.data?.map((label) => (
             <option key={label} value={label} />

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { placeText, type Refusal, RefusalError } from '../../../src/study/index.ts';
 
 /** Refusals in sight before the rest folds away. */
@@ -5,10 +6,15 @@ const IN_SIGHT = 6;
 
 /** What is wrong, where, with which value, and what to do next. */
 export function Refusals({ error }: { readonly error: unknown }) {
+  const box = useRef<HTMLDivElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new error comes into sight
+  useEffect(() => {
+    box.current?.scrollIntoView({ block: 'nearest' });
+  }, [error]);
   if (error === null || error === undefined) return null;
   const refusals = error instanceof RefusalError ? error.refusals : undefined;
   return (
-    <div role="alert" className="refusals open">
+    <div ref={box} role="alert" className="refusals open">
       {refusals ? (
         <>
           <RefusalItems refusals={refusals.slice(0, IN_SIGHT)} />

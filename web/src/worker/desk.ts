@@ -236,7 +236,7 @@ export class Desk {
 
   edit(edit: CellEdit, by: string): Promise<void> {
     const { view } = this.#sync();
-    const context = { by, takenAt: { local: localTime() }, id: freshId };
+    const context = { by, takenAt: { local: localTime(), zone: zoneText() }, id: freshId };
     return this.#record(by, editEntries(view, edit, context));
   }
 
@@ -334,6 +334,15 @@ const timeOf = (clock: string): string => {
   const read = readClock(clock);
   return read ? new Date(read.ms).toISOString() : '';
 };
+
+/** How this browser's clock stands to UTC: "UTC", "UTC+02:00". */
+function zoneText(): string {
+  const minutes = -new Date().getTimezoneOffset();
+  if (minutes === 0) return 'UTC';
+  const two = (n: number) => String(Math.floor(n)).padStart(2, '0');
+  const size = Math.abs(minutes);
+  return `UTC${minutes < 0 ? '−' : '+'}${two(size / 60)}:${two(size % 60)}`;
+}
 
 /** ISO 8601 local time to the second. */
 function localTime(): string {

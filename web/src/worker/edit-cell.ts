@@ -17,6 +17,7 @@ import {
   type Refusal,
   RefusalError,
   type StudyView,
+  wrongValue,
 } from '../../../src/study/index.ts';
 
 /** A value typed in the browser. */
@@ -52,8 +53,7 @@ export function editEntries(
 ): { words: string; entries: Entry[] } {
   const { subject, property, mode } = edit;
   const cell = view.cell(subject, property);
-  const value = readValue(view, edit);
-  check(view, edit);
+  const value = checkedValue(view, edit);
   const withdrawn: Entry[] =
     mode === 'correct' && !isMissing(cell)
       ? cell.from.map(({ reading }) => ({
@@ -98,29 +98,60 @@ function newReading(of: CellRef, edit: CellEdit, value: Value, context: EditCont
   };
 }
 
-function check(view: StudyView, edit: CellEdit): void {
-  const place = {
-    subject: view.node(edit.subject)?.label ?? edit.subject,
-    property: edit.property,
-  };
+/** The value of an edit whose fields are all in order. @throws RefusalError with all that is not. */
+function checkedValue(view: StudyView, edit: CellEdit): Value {
+  const value = readOrRefused(view, edit);
+  const [first, ...more] = [
+    ...(value instanceof RefusalError ? value.refusals : []),
+    ...wrongFields(view, edit),
+  ];
+  if (first) throw new RefusalError(first, ...more);
+  if (value instanceof RefusalError) throw value;
+  return value;
+}
+
+function readOrRefused(view: StudyView, edit: CellEdit): Value | RefusalError {
+  try {
+    const value = readValue(view, edit);
+    const wrong = wrongValue(value, edit.property);
+    const place = placeOf(view, edit);
+    return wrong ? refuse(place, edit.written.join(', '), wrong.why, wrong.next) : value;
+  } catch (error) {
+    if (error instanceof RefusalError) return error;
+    throw error;
+  }
+}
+
+const placeOf = (view: StudyView, edit: CellEdit): Refusal['place'] => ({
+  subject: view.node(edit.subject)?.label ?? edit.subject,
+  property: edit.property,
+});
+
+/** What the fields beside the value lack. */
+function wrongFields(view: StudyView, edit: CellEdit): Refusal[] {
+  const place = placeOf(view, edit);
+  const bad: Refusal[] = [];
   if (edit.how === 'measured' && edit.instrument.trim() === '')
-    throw refuse(
-      { ...place, column: 'instrument' },
-      '',
-      'a measured value names no instrument',
-      'Name the instrument, or say how else the value is known.',
-    );
+    bad.push({
+      code: 'bad-value',
+      place: { ...place, column: 'instrument' },
+      value: '',
+      why: 'a measured value names no instrument',
+      next: 'Name the instrument, or say how else the value is known.',
+    });
   if (
     edit.mode === 'correct' &&
     edit.why.trim() === '' &&
     !isMissing(view.cell(edit.subject, edit.property))
   )
-    throw refuse(
-      { ...place, column: 'reason' },
-      '',
-      'a correction gives no reason',
-      'Say in a few words what was wrong with the old value: it stays in the record, withdrawn.',
-    );
+    bad.push({
+      code: 'bad-value',
+      place: { ...place, column: 'reason' },
+      value: '',
+      why: 'a correction gives no reason',
+      next: 'Say in a few words what was wrong with the old value: it stays in the record, withdrawn.',
+    });
+  return bad;
 }
 
 /** Reads what was typed as a value of the property. @throws RefusalError. */
@@ -137,11 +168,7 @@ function readValue(view: StudyView, edit: CellEdit): Value {
     if (read.ok) return read;
     const column = holds === 'vector' ? 'XYZ'[i] : undefined;
     throw refuse(
-      {
-        subject: view.node(edit.subject)?.label ?? edit.subject,
-        property: edit.property,
-        ...(column ? { column } : {}),
-      },
+      { ...placeOf(view, edit), ...(column ? { column } : {}) },
       text,
       read.why,
       read.next,
@@ -150,21 +177,20 @@ function readValue(view: StudyView, edit: CellEdit): Value {
   const [first] = parsed;
   if (!first) throw new TypeError('an edit needs something written');
   if (holds === 'vector') return vectorValue(view, edit, parsed);
-  if (kind !== 'count') return first.value;
-  const { x, spread } = first.value;
+  return oneValue(first);
+}
+
+/** A number as read, as the value that is recorded: a count without a spread is exact. */
+export function oneValue({ value }: ParsedQuantity): Value {
+  if (value.kind !== 'count') return value;
+  const { x, spread } = value;
   return { t: 'count', n: x, spread: spread.s === 'unknown' ? { s: 'exact' } : spread };
 }
 
 function textValue(view: StudyView, edit: CellEdit): Value {
   const text = (edit.written[0] ?? '').trim();
   if (text !== '') return { t: 'text', text };
-  const subject = view.node(edit.subject)?.label ?? edit.subject;
-  throw refuse(
-    { subject, property: edit.property },
-    '',
-    'nothing is written',
-    'Write a word or two.',
-  );
+  throw refuse(placeOf(view, edit), '', 'nothing is written', 'Write a word or two.');
 }
 
 /** Components typed one by one are taken as independent of each other. */
