@@ -36,6 +36,7 @@ const BOUND =
  *
  * - `12.5 ± 0.2 kg`, `12.5 kg ± 2 %`, `12.50(2) kg`: what follows ± is one standard uncertainty
  * - `9–10 mm`, `9 to 10 mm`: the middle of the range, rectangular between its ends
+ * - `12.1; 12.3; 12.2 kg`: repeated readings: their mean, its spread by their scatter
  * - `30 / 36 / 44 u/h`: low, mode and high of a triangle
  * - `about 2 mm`, `~2 mm`, `35 lb`: spread unknown; `exactly 5 mm`, `= 5 mm`: exact
  * - `3/8 in`, `1 1/2 in`, `half an inch`; `1 645.3`, `1,645.3`, `−3`, `1e-3`

@@ -11,6 +11,7 @@ import {
   writtenUnit,
 } from './read-amount.ts';
 import { readNumber } from './read-number.ts';
+import { readRepeats } from './repeats-shape.ts';
 import { fromSi, kindWords, spreadToSi } from './units.ts';
 import type { Spread } from './value.ts';
 
@@ -23,7 +24,11 @@ export interface Shape {
 
 /** The shapes of a quantity, each tried in turn; undefined when the text has none of them. */
 export const readShape = (core: string, c: Context): Shape | undefined =>
-  readSpread(core, c) ?? readTriangle(core, c) ?? readSingle(core, c) ?? readRange(core, c);
+  readRepeats(core, c) ??
+  readSpread(core, c) ??
+  readTriangle(core, c) ??
+  readSingle(core, c) ??
+  readRange(core, c);
 
 /** `12.5 ± 0.2 kg`, `(12.5 ± 0.2) kg`, `12.5 kg ± 2 %`. */
 function readSpread(core: string, c: Context): Shape | undefined {

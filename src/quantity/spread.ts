@@ -1,10 +1,11 @@
 import type { Spread } from './value.ts';
 
-const mean = (xs: readonly number[]): number => xs.reduce((sum, x) => sum + x, 0) / xs.length;
+export const meanOf = (xs: readonly number[]): number =>
+  xs.reduce((sum, x) => sum + x, 0) / xs.length;
 
 /** Experimental standard deviation of the mean, s/√n (JCGM 100:2008, 4.2.3). */
 function deviationOfMean(xs: readonly number[]): number {
-  const m = mean(xs);
+  const m = meanOf(xs);
   const squares = xs.reduce((sum, x) => sum + (x - m) ** 2, 0);
   return Math.sqrt(squares / (xs.length - 1) / xs.length);
 }
@@ -85,9 +86,9 @@ function checkLimits(low: number, x: number, high: number): string | undefined {
 function checkRepeats(xs: readonly number[], x: number): string | undefined {
   if (xs.length < 2) return 'fewer than two repeats say nothing of the spread';
   if (!xs.every(Number.isFinite)) return 'one of the repeats is not a number that can be used';
-  const off = Math.abs(mean(xs) - x);
+  const off = Math.abs(meanOf(xs) - x);
   const scale = Math.max(...xs.map(Math.abs));
   return off > 1e-9 * scale
-    ? `the value ${x} is not the mean ${mean(xs)} of its repeats`
+    ? `the value ${x} is not the mean ${meanOf(xs)} of its repeats`
     : undefined;
 }
