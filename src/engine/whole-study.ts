@@ -33,7 +33,7 @@ export interface StudyAnswers {
   readonly claims: readonly ClaimState[];
 }
 export interface Refused {
-  readonly question: Question;
+  readonly question: Pick<Question, 'id' | 'title'>;
   readonly why: string;
 }
 
@@ -78,7 +78,7 @@ export function answerStudy(
       );
     } catch (error) {
       if (!(error instanceof RefusalError)) throw error;
-      refused.push({ question, why: error.message });
+      refused.push({ question: { id: question.id, title: question.title }, why: error.message });
       return [];
     }
   });

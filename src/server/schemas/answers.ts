@@ -174,5 +174,14 @@ export const claimState = z
   .meta({ id: 'ClaimState' });
 
 export const studyAnswers = z
-  .strictObject({ answers: z.array(answer), claims: z.array(claimState) })
+  .strictObject({
+    answers: z.array(answer),
+    refused: z.array(
+      z.strictObject({
+        question: z.strictObject({ id: z.string(), title: z.string() }),
+        why: z.string(),
+      }),
+    ),
+    claims: z.array(claimState),
+  })
   .meta({ id: 'StudyAnswers' });
