@@ -67,7 +67,7 @@ it('from values: corner loads give the centre of gravity, worked by hand', async
 it('of the study: written values go over what it has, and the answer names what is missing', async () => {
   const { page } = await openPage(browser, server.page(FAULTY, '/questions/mass-closure'));
   const card = page.getByRole('article', { name: /^Answer: / });
-  await card.getByText('spread incomplete').first().waitFor();
+  await card.getByText('not complete: 2 values missing').first().waitFor();
   expect(await seenText(card)).toContain('80-002 Body harness');
   await page.getByText('Write other values over the study’s').click();
   await page.getByLabel(/^corner load, front left/).fill('500 ± 0.5 kg');
