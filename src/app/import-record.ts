@@ -15,7 +15,6 @@ import {
 import { type Finding, type Id, RefusalError } from '../study/index.ts';
 import { createStudy, type NewStudy } from './create-study.ts';
 import {
-  fileToImport,
   type Imported,
   type ImportRequest,
   importTableInto,
@@ -23,6 +22,7 @@ import {
 } from './import-table.ts';
 import type { Library } from './library.ts';
 import { rehearse } from './rehearsal.ts';
+import { fileToImport } from './table-file.ts';
 
 /** Tables of a record folder, in the order in which they build on each other. */
 const RECORD_TABLES: readonly { readonly file: string; readonly form: TableForm }[] = [

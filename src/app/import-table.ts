@@ -1,6 +1,3 @@
-import { createReadStream } from 'node:fs';
-import { stat } from 'node:fs/promises';
-import { basename } from 'node:path';
 import {
   importTable,
   type Overrides,
@@ -17,11 +14,8 @@ import type { Library } from './library.ts';
 /** Passed on for the choices that the command line offers. */
 export { TABLE_FORMS } from '../capture/index.ts';
 
-export interface ImportRequest {
+export interface ImportRequest extends Pick<TableRequest, 'file' | 'open' | 'size' | 'sheet'> {
   readonly form: TableForm;
-  readonly file: string;
-  readonly open: () => AsyncIterable<Uint8Array>;
-  readonly size?: number;
   readonly by: string;
   readonly overrides?: Overrides;
   readonly progress?: (progress: TableProgress) => void;
@@ -31,14 +25,6 @@ export interface Imported {
   readonly preview: Preview;
   readonly rows: number;
   readonly changes: number;
-}
-
-/** A table on disk as something to import. */
-export async function fileToImport(
-  path: string,
-): Promise<Pick<ImportRequest, 'file' | 'open' | 'size'>> {
-  const { size } = await stat(path);
-  return { file: basename(path), open: () => createReadStream(path), size };
 }
 
 /** What a table would become: guesses, first rows and problems; nothing is written. */

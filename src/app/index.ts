@@ -25,4 +25,5 @@ export * from './purge-study.ts';
 export * from './record-claim.ts';
 export * from './rehearsal.ts';
 export * from './study-report.ts';
+export * from './table-file.ts';
 export * from './version.ts';

@@ -162,7 +162,7 @@ function previewOf({ prepared, reader, record }: Checked): Preview {
     assumed: assumptions(setup),
     rows: firstRows(prepared, reader),
     counts: { rows: record.rows, 'blank rows': record.blankRows, ...reader.counts() },
-    notes: reader.notes(),
+    notes: [...(setup.request.sheet?.notes ?? []), ...reader.notes()],
     problems: problems.refusals(),
   };
 }

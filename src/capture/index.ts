@@ -29,3 +29,9 @@ export { readRateBook } from './read-rate-book.ts';
 export { FIELDS, type FieldDef, isTableForm, TABLE_FORMS, type TableForm } from './table-forms.ts';
 export type { TableProgress, TableRequest } from './table-request.ts';
 export type { Chunk, Open } from './text-source.ts';
+export {
+  isWorkbook,
+  readWorkbook,
+  type SheetChoice,
+  type SheetTable,
+} from './workbook/read-workbook.ts';

@@ -42,14 +42,19 @@ export async function prepareTable(request: TableRequest): Promise<Prepared> {
   const problems = new Problems(request.file);
   const head = await readHead(request.open, request.file);
   const isKnown = (heading: string) => isKnownHeading(request.form, heading);
-  const delimiter = guessDelimiter(head, isKnown, overrides.delimiter);
+  const delimiter = request.sheet
+    ? ofSheet<Delimiter>(',')
+    : guessDelimiter(head, isKnown, overrides.delimiter);
   const [headings = [], ...firstRows] = headRows(head, delimiter.value, ROWS_LOOKED_AT);
   const mapping =
     headings.length > 1
       ? mapColumns(request.form, headings, overrides, problems)
       : unmapped(request.form, headings);
   if (headings.length === 1) oneColumn(headings[0] ?? '', head, isKnown, problems);
-  const decimal = guessDecimal(quantityCells(mapping, firstRows), overrides.decimal);
+  const decimal =
+    request.sheet && overrides.decimal === undefined
+      ? ofSheet<DecimalSign>('.')
+      : guessDecimal(quantityCells(mapping, firstRows), overrides.decimal);
   const setup: Setup = {
     request,
     overrides,
@@ -60,6 +65,7 @@ export async function prepareTable(request: TableRequest): Promise<Prepared> {
     problems,
   };
   checkStudy(setup);
+  if (request.sheet && overrides.delimiter) problems.add(noDelimiter(overrides.delimiter));
   checkWay(overrides, request.form, problems);
   checkSpreads(overrides, request.form, problems);
   const { encoding, newline } = head;
@@ -72,6 +78,17 @@ export async function prepareTable(request: TableRequest): Promise<Prepared> {
   };
   return { setup, as, head, delimiter, decimal, firstRows };
 }
+
+const noDelimiter = (value: Delimiter) => ({
+  ...{ row: 1, column: 'delimiter', value },
+  why: 'nothing parts the cells of a workbook',
+  next: 'Leave --delimiter out.',
+});
+
+/** Cells and numbers of a sheet have no signs of their own; they are written out with these. */
+const ofSheet = <T>(value: T): Guess<T> => ({
+  ...{ value, why: 'cells and numbers of a workbook', given: false, others: [] },
+});
 
 const unmapped = (form: TableForm, headings: readonly string[]): Mapping => ({
   form,
@@ -156,7 +173,19 @@ function checkSpreads({ spreads }: Overrides, form: TableForm, problems: Problem
 }
 
 /** What holds for the whole table where it does not say it itself. */
-export function assumptions(setup: Setup): Assumption[] {
+export const assumptions = (setup: Setup): Assumption[] => [
+  ...sheetTaken(setup.request),
+  ...assumedOfValues(setup),
+];
+
+function sheetTaken({ sheet }: TableRequest): Assumption[] {
+  if (!sheet) return [];
+  const { sheet: value, others, given } = sheet;
+  const why = others.length === 0 ? 'the only one' : `the first; others are ${others.join(', ')}`;
+  return [{ what: 'sheet', value, why: given ? 'as you said' : why, given }];
+}
+
+function assumedOfValues(setup: Setup): Assumption[] {
   const { overrides, mapping, request } = setup;
   if (request.form === 'assemblies' || request.form === 'claims') return [];
   const ways = waysOf(overrides);

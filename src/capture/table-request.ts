@@ -2,6 +2,7 @@ import type { Id, Reading, StudyView, Ulid } from '../study/index.ts';
 import type { Overrides } from './mapping.ts';
 import type { TableForm } from './table-forms.ts';
 import type { Open } from './text-source.ts';
+import type { SheetTable } from './workbook/read-workbook.ts';
 
 export interface TableProgress {
   /** Every row is checked before any is read. */
@@ -27,6 +28,8 @@ export interface TableRequest {
   readonly condition?: Id;
   /** Frame of positions; `vehicle` when absent. */
   readonly frame?: string;
+  /** Where it comes from when it is a sheet of a workbook, with its cells parted by commas. */
+  readonly sheet?: Omit<SheetTable, 'text'>;
   readonly overrides?: Overrides;
   /** Told after each piece of the file; what it throws stops the import. */
   readonly progress?: (progress: TableProgress) => void;

@@ -85,7 +85,7 @@ const noTable = (file: string, head: Uint8Array, why: string): RefusalError =>
     place: { file, row: 1, column: 'first bytes' },
     value: firstBytes(head),
     why,
-    next: 'Save the table as CSV, in UTF-8, and import that file.',
+    next: 'Save the table as CSV in UTF-8, or as an XLSX workbook, and import that file.',
   });
 
 const nothingIn = (file: string): RefusalError =>

@@ -40,6 +40,7 @@ interface ImportOptions {
   readonly decimal?: '.' | ',';
   readonly how?: string;
   readonly instrument?: string;
+  readonly sheet?: string;
   readonly makeAssemblies?: boolean;
   readonly preview?: boolean;
   readonly by?: string;
@@ -55,6 +56,7 @@ rates*.json and photos.csv, whichever are there. One file needs its form, unless
   hoistside import parts.csv --study "My van" --preview          what would be read, and why
   hoistside import weights.csv --form parts --study "My van" --unit mass=lb --column "Wt=mass"
   hoistside import joints.csv --study "My van" --spread "time.access,time.drive=15 %"
+  hoistside import weights.xlsx --form parts --sheet "Day 2" --study "My van"
   hoistside import my-van.hoist.zip                              a study from a bundle, or what it adds
   hoistside import our-times.csv --form element-times --study "My van"
 
@@ -81,6 +83,7 @@ export const importCommand = (io: Io): Command =>
       pair,
       {},
     )
+    .option('--sheet <name>', 'sheet of a workbook; the first when not given')
     .option('--delimiter <sign>', 'what parts the columns')
     .addOption(new Option('--decimal <sign>', 'decimal sign').choices(['.', ',']))
     .option('--how <way>', 'how values are known where nothing else says it')
@@ -212,7 +215,12 @@ const previewOne = (
 async function requestFor(path: string, options: ImportOptions, by: string) {
   const form = options.form ?? formOf(path);
   if (!form) throw noForm(path);
-  return { ...(await fileToImport(path)), form, by, overrides: overridesOf(options) };
+  const { sheet, decimal } = options;
+  const choice = {
+    ...(sheet === undefined ? {} : { sheet }),
+    ...(decimal === undefined ? {} : { decimal }),
+  };
+  return { ...(await fileToImport(path, choice)), form, by, overrides: overridesOf(options) };
 }
 
 function overridesOf(options: ImportOptions): Overrides {

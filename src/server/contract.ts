@@ -114,6 +114,8 @@ export const importQuery = z.strictObject({
   dry: z.enum(['0', '1']).exactOptional(),
   by: words.exactOptional(),
   overrides: inJson(overrides).exactOptional(),
+  /** Of a workbook; its first when absent. */
+  sheet: words.exactOptional(),
 });
 export const importAnswer = z.strictObject({
   preview,

@@ -1,4 +1,4 @@
-import { mkdtemp, readdir, rm } from 'node:fs/promises';
+import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
@@ -124,4 +124,33 @@ test('overrides say what a heading means', async () => {
   const part = (await view()).find('B-1');
   const [reading] = (await view()).readings(part?.id ?? '', 'mass');
   expect(reading?.reading.value).toMatchObject({ x: 0.0025 });
+});
+
+describe('a workbook', () => {
+  const path = new URL('../fixtures/workbooks/weights.xlsx', import.meta.url);
+
+  test('comes in by the same door, told by its bytes, the sheet named or not', async () => {
+    const bytes = await readFile(path);
+    const dry = importAnswer.parse((await send(bytes, { dry: '1', file: 'w.xlsx' })).json).preview;
+    expect(dry.assumed[0]).toMatchObject({ what: 'sheet', value: 'Parts', given: false });
+    expect(dry.notes[0]).toMatchObject({ code: 'workbook', value: 'F5' });
+    const answer = await send(bytes, { sheet: 'Day 2', file: 'w.xlsx' });
+    expect(importAnswer.parse(answer.json).imported).toEqual({ rows: 1, changes: 1 });
+    expect((await view()).find('B-1')?.name).toBe('rail');
+  });
+
+  test('cut short, without the sheet, or a sheet of a text: refused, nothing kept', async () => {
+    const bytes = await readFile(path);
+    const before = await held();
+    for (const [body, sheet] of [
+      [bytes.subarray(0, 3000), undefined],
+      [bytes, 'Day 3'],
+      [Buffer.from(GOOD), 'Day 2'],
+    ] as const) {
+      const answer = await send(body, { file: 'w.xlsx', ...(sheet ? { sheet } : {}) });
+      expect([400, 422]).toContain(answer.status);
+      expect(refusalsOf(answer)[0]?.place.file).toBe('w.xlsx');
+    }
+    expect(await held()).toBe(before);
+  });
 });

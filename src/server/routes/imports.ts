@@ -1,6 +1,4 @@
-import { createReadStream } from 'node:fs';
-import { stat } from 'node:fs/promises';
-import { importTableInto, type Library, previewTableInto } from '../../app/index.ts';
+import { fileToImport, importTableInto, type Library, previewTableInto } from '../../app/index.ts';
 import { onDisk } from '../body-on-disk.ts';
 import {
   type ImportAnswer,
@@ -45,11 +43,14 @@ async function importFrom(
   path: string,
   query: ImportQuery,
 ): Promise<ImportAnswer> {
-  const { form, file, dry, by = AUTHOR, overrides } = query;
+  const { form, file, dry, by = AUTHOR, overrides, sheet } = query;
+  const choice = {
+    ...(sheet === undefined ? {} : { sheet }),
+    ...(overrides?.decimal === undefined ? {} : { decimal: overrides.decimal }),
+  };
   const request = {
-    ...{ form, file, by },
-    open: () => createReadStream(path),
-    size: (await stat(path)).size,
+    ...(await fileToImport(path, choice, file)),
+    ...{ form, by },
     ...(overrides === undefined ? {} : { overrides }),
   };
   if (dry === '1') return { preview: await previewTableInto(library, study, request) };
