@@ -31,7 +31,7 @@ describe('a workbook', () => {
   });
 
   test('gives the sheet that is asked for, hidden or not', async () => {
-    expect((await read({ sheet: 'Day 2' })).text).toBe('number,name,mass [kg]\nB-1,rail,6.5\n');
+    expect((await read({ sheet: 'Day 2' })).text).toBe('number,name,mass [kg]\nW-1,rail,6.5\n');
     expect(await read({ sheet: 'Hidden' })).toMatchObject({
       text: 'not to be read\n',
       given: true,
@@ -40,7 +40,7 @@ describe('a workbook', () => {
 
   test('writes numbers with the decimal sign that the rest of the table has', async () => {
     const { text } = await read({ sheet: 'Day 2', decimal: ',' });
-    expect(text).toContain('B-1,rail,"6,5"');
+    expect(text).toContain('W-1,rail,"6,5"');
   });
 
   test('tells of dates, by cell', async () => {

@@ -27,7 +27,7 @@ test('a preview says which sheet is read, and what of it deserves a word', async
   const { out } = await bring('--preview');
   expect(out).toContain('sheet: Parts (the first; others are Hidden, Day 2)');
   expect(out).toContain('mass');
-  expect(await masses()).toEqual([['B-1', 6.5, null, null]]);
+  expect(await masses()).toEqual([['W-1', 6.5, null, null]]);
 });
 
 test('cells come in as written: units in words, units of the number format, spreads', async () => {

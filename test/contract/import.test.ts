@@ -136,7 +136,7 @@ describe('a workbook', () => {
     expect(dry.notes[0]).toMatchObject({ code: 'workbook', value: 'F5' });
     const answer = await send(bytes, { sheet: 'Day 2', file: 'w.xlsx' });
     expect(importAnswer.parse(answer.json).imported).toEqual({ rows: 1, changes: 1 });
-    expect((await view()).find('B-1')?.name).toBe('rail');
+    expect((await view()).find('W-1')?.name).toBe('rail');
   });
 
   test('cut short, without the sheet, or a sheet of a text: refused, nothing kept', async () => {
