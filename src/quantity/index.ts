@@ -6,6 +6,7 @@
  * quantiles behind coverage factors.
  * Depends on nothing. Stays away from studies, files, hosts (no Node, no DOM).
  */
+export * from './consistency.ts';
 export * from './derivative.ts';
 export * from './format.ts';
 export * from './kinds.ts';

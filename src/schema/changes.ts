@@ -55,7 +55,23 @@ const link = z
   })
   .meta({ id: 'Link' });
 
-const instrument = z.strictObject({ id, label: text, note: text.exactOptional() });
+const instrument = z
+  .strictObject({
+    id,
+    label: text,
+    note: text.exactOptional(),
+    kind: kind.exactOptional(),
+    u: number.exactOptional(),
+    relativeU: number.exactOptional(),
+    minutes: number.exactOptional(),
+    range: z.strictObject({ low: number, high: number }).exactOptional(),
+    resolution: number.exactOptional(),
+    accuracyClass: text.exactOptional(),
+    calibrated: text.exactOptional(),
+    due: text.exactOptional(),
+    check: z.strictObject({ nominal: number, u: number, shown: number, at: text }).exactOptional(),
+  })
+  .meta({ id: 'Instrument' });
 
 const someHeader = z.strictObject({
   title: text.exactOptional(),

@@ -55,7 +55,9 @@ const APPLY: { readonly [E in EntryKind]: Apply<E> } = {
     s.chosen.set(cellKey(of), reading);
   },
   'cause.put': (s, { cause }) => void s.causes.set(cause.id, cause),
-  'instrument.put': (s, { instrument }) => void s.instruments.set(instrument.id, instrument),
+  // A table that names an instrument says nothing of what is known of it already.
+  'instrument.put': (s, { instrument }) =>
+    void s.instruments.set(instrument.id, { ...s.instruments.get(instrument.id), ...instrument }),
   'rates.put': putRates,
   'claim.put': (s, { claim }) => void s.claims.set(claim.id, claim),
   'claim.withdraw': (s, { id }) => void s.claims.delete(id),

@@ -11,6 +11,7 @@ import { readClock } from './clock.ts';
 import { ENTRY_KINDS, type Entry, type TableChunk } from './entries.ts';
 import type { Place, Refusal } from './finding.ts';
 import { isUlid } from './ids.ts';
+import { type Instrument, wrongInstrument } from './instrument.ts';
 import { propertyDef, propertyWords } from './properties.ts';
 import type { PropertyId, Reading } from './reading.ts';
 import { type CellRead, firstColumn, readCell, readVector, vectorColumns } from './table-chunk.ts';
@@ -46,6 +47,7 @@ function checkEntry(entry: Entry, place: Place): Refusal[] {
   if (entry.e === 'node.move' && entry.id === entry.parent)
     return [refuse({ subject: entry.id }, 'a node can not be its own parent', entry.id)];
   if (entry.e === 'table.add') return checkTable(entry.table);
+  if (entry.e === 'instrument.put') return checkInstrument(entry.instrument);
   if (entry.e === 'cause.put') return checkSpreadOf(entry.cause.label, entry.cause.spread, 0);
   if (entry.e === 'rates.put')
     return entry.book.cells.flatMap((c) => checkSpreadOf(c.id, c.spread, c.x));
@@ -62,6 +64,13 @@ function checkSpreadOf(subject: string, spread: Spread, x: number): Refusal[] {
   return why === undefined
     ? []
     : [{ code: 'bad-value', place: { subject }, value: String(x), why, next: FINITE }];
+}
+
+function checkInstrument(instrument: Instrument): Refusal[] {
+  const why = wrongInstrument(instrument);
+  const place = { subject: instrument.label };
+  const next = 'Say what it measures, with finite numbers and dates like 2026-11-25.';
+  return why === undefined ? [] : [{ code: 'bad-value', place, value: instrument.id, why, next }];
 }
 
 function checkNode(id: string, parent: string | null, label: string): Refusal[] {

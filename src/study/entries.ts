@@ -1,6 +1,7 @@
 import type { Kind, Spread, Way } from '../quantity/index.ts';
 import type { Claim, Tie } from './claim.ts';
 import type { Id, Sha256, Ulid } from './ids.ts';
+import type { Instrument } from './instrument.ts';
 import type { RateBook } from './rate-book.ts';
 import type { Cause, CellRef, PropertyId, Reading } from './reading.ts';
 
@@ -52,12 +53,6 @@ export interface LinkSpec {
    */
   readonly role?: string;
   readonly words?: string;
-}
-
-export interface Instrument {
-  readonly id: Id;
-  readonly label: string;
-  readonly note?: string;
 }
 
 export interface StudyHeader {

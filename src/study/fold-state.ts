@@ -1,8 +1,9 @@
 import type { Change } from './change.ts';
 import type { Claim, Tie } from './claim.ts';
-import type { Instrument, LinkSpec, NodeSpec, Photo, StudyHeader } from './entries.ts';
+import type { LinkSpec, NodeSpec, Photo, StudyHeader } from './entries.ts';
 import type { Finding, Place } from './finding.ts';
 import type { Id } from './ids.ts';
+import type { Instrument } from './instrument.ts';
 import type { Touching } from './line.ts';
 import type { RateBook } from './rate-book.ts';
 import type { Cause, CellRef } from './reading.ts';

@@ -6,6 +6,13 @@ import {
   type VectorValue,
   wayRank,
 } from '../quantity/index.ts';
+import {
+  combinedFindings,
+  enWords,
+  type KnownReading,
+  knownReadings,
+  precisionFindings,
+} from './consistency.ts';
 import type { Finding } from './finding.ts';
 import type { CellRef, Reading } from './reading.ts';
 import type { InForce, Missing, StandingReading } from './view.ts';
@@ -40,7 +47,10 @@ function combined(of: CellRef, usable: readonly Reading[]): InForce {
   const best = usable.filter((r) => wayRank(r.how) === bestRank);
   const latest = best.at(-1) as Reading;
   const others = usable.filter((r) => r !== latest && best.some((b) => disagree(r.value, b.value)));
-  const findings = others.length > 0 ? [disagreement(of, latest, others)] : [];
+  const findings = [
+    ...(others.length > 0 ? [disagreement(of, latest, others)] : []),
+    ...precisionFindings(of, best),
+  ];
   if (best.length === 1)
     return single(
       of,
@@ -48,8 +58,9 @@ function combined(of: CellRef, usable: readonly Reading[]): InForce {
       usable.length === 1 ? 'only reading' : 'best way of knowing',
       findings,
     );
-  const mean = others.some((r) => best.includes(r)) ? undefined : weightedMean(of, best);
-  return mean ? { ...mean, findings } : single(of, latest, 'best way of knowing', findings);
+  const known = others.some((r) => best.includes(r)) ? undefined : knownReadings(best);
+  if (!known) return single(of, latest, 'best way of knowing', findings);
+  return { ...weightedMean(of, known), findings: [...findings, ...combinedFindings(of, known)] };
 }
 
 function single(
@@ -68,21 +79,18 @@ function single(
   };
 }
 
-/** Inverse-variance mean of scalars that all have a known, non-zero spread; else undefined. */
-function weightedMean(of: CellRef, readings: readonly Reading[]): InForce | undefined {
-  const scalars = readings.map((r) => r.value).filter((v): v is ScalarValue => v.t === 'scalar');
-  const us = scalars.map((v) => standardUncertainty(v.spread, v.x));
-  if (scalars.length !== readings.length || us.some((u) => u === undefined || u === 0))
-    return undefined;
-  const ws = us.map((u) => 1 / ((u as number) * (u as number)));
+/** Inverse-variance mean. */
+function weightedMean(of: CellRef, known: readonly KnownReading[]): InForce {
+  const ws = known.map(({ u }) => 1 / (u * u));
   const total = ws.reduce((a, b) => a + b, 0);
-  const x = scalars.reduce((sum, v, i) => sum + ((ws[i] ?? 0) / total) * v.x, 0);
-  const first = scalars[0] as ScalarValue;
+  const x = known.reduce((sum, { value }, i) => sum + ((ws[i] ?? 0) / total) * value.x, 0);
+  const first = known[0] as KnownReading;
+  const spread: Spread = { s: 'normal', u: Math.sqrt(1 / total) };
   return {
     of,
-    value: { t: 'scalar', kind: first.kind, x, spread: { s: 'normal', u: Math.sqrt(1 / total) } },
-    how: (readings[0] as Reading).how,
-    from: readings.map((reading, i) => ({ reading, weight: (ws[i] ?? 0) / total })),
+    value: { t: 'scalar', kind: first.value.kind, x, spread },
+    how: first.reading.how,
+    from: known.map(({ reading }, i) => ({ reading, weight: (ws[i] ?? 0) / total })),
     rule: 'weighted mean',
     findings: [],
   };
@@ -118,7 +126,7 @@ function disagreement(of: CellRef, latest: Reading, others: readonly Reading[]):
     code: 'readings-disagree',
     level: 'doubt',
     place: { subject: of.subject, property: of.property },
-    value: [latest, ...others].map((r) => r.asWritten).join(' against '),
+    value: `${[latest, ...others].map((r) => r.asWritten).join(' against ')}${enWords(latest, others)}`,
     what: 'readings of one thing disagree by more than twice the spread of their difference, or are in different frames',
     next: 'Look at both, then choose one, withdraw the wrong one or measure again.',
   };

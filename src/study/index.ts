@@ -17,6 +17,7 @@ export * from './finding.ts';
 export * from './fold.ts';
 export * from './ids.ts';
 export * from './in-force.ts';
+export * from './instrument.ts';
 export * from './line.ts';
 export * from './make-change.ts';
 export * from './moment.ts';

@@ -1,10 +1,12 @@
 import { isLive, rootId } from './apply-entry.ts';
 import type { Claim, Tie } from './claim.ts';
-import type { Instrument, LinkSpec, NodeKind, NodeSpec, Photo, StudyHeader } from './entries.ts';
+import type { LinkSpec, NodeKind, NodeSpec, Photo, StudyHeader } from './entries.ts';
 import type { Finding } from './finding.ts';
 import { cellKey, type FoldState } from './fold-state.ts';
 import type { Id } from './ids.ts';
 import { inForce } from './in-force.ts';
+import type { Instrument } from './instrument.ts';
+import { withInstruments } from './instrument-findings.ts';
 import type { Line, Touched } from './line.ts';
 import type { RateBook } from './rate-book.ts';
 import type { Cause, CellRef, PropertyId } from './reading.ts';
@@ -107,7 +109,8 @@ export class StudyViewOf implements StudyView {
     const here = this.readings(of.subject, of.property).filter(({ reading }) =>
       sameCell(reading.of, of),
     );
-    return inForce(of, here, this.#state.chosen.get(cellKey(of)));
+    const cell = inForce(of, here, this.#state.chosen.get(cellKey(of)));
+    return withInstruments(cell, (id) => this.#state.instruments.get(id));
   }
 
   readings(subject: Id, property: PropertyId): readonly StandingReading[] {

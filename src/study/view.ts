@@ -1,9 +1,10 @@
 import type { Value, Way } from '../quantity/index.ts';
 import type { Change } from './change.ts';
 import type { Claim, Tie } from './claim.ts';
-import type { Instrument, LinkSpec, NodeKind, NodeSpec, Photo, StudyHeader } from './entries.ts';
+import type { LinkSpec, NodeKind, NodeSpec, Photo, StudyHeader } from './entries.ts';
 import type { Finding } from './finding.ts';
 import type { Id } from './ids.ts';
+import type { Instrument } from './instrument.ts';
 import type { Touched } from './line.ts';
 import type { RateBook } from './rate-book.ts';
 import type { Cause, CellRef, PropertyId, Reading } from './reading.ts';

@@ -57,7 +57,7 @@ describe('value in force', () => {
       ),
     );
     expect([x(c), c.rule, codes(c)]).toEqual([12, 'best way of knowing', ['readings-disagree']]);
-    expect(c.findings[0]?.value).toBe('12 kg against 10 kg');
+    expect(c.findings[0]?.value).toBe('12 kg against 10 kg; En 7.07');
   });
 
   it('is never a mean in which two disagree, though each agrees with a third', () => {
