@@ -60,6 +60,7 @@ it('from values: corner loads give the centre of gravity, worked by hand', async
   await page.getByLabel(/^wheelbase/).fill('two point seven');
   await page.getByRole('button', { name: 'Ask', exact: true }).click();
   const alert = page.getByRole('alert');
+  await alert.getByText('two point seven').first().waitFor();
   expect(await seenText(alert)).toMatch(/wheelbase.*found “two point seven”.*Write a number/);
   await page.context().close();
 });
