@@ -21,6 +21,7 @@ export * from './describe-questions.ts';
 export * from './import-record.ts';
 export * from './import-table.ts';
 export * from './library.ts';
+export * from './measure-next.ts';
 export * from './purge-study.ts';
 export * from './record-claim.ts';
 export * from './rehearsal.ts';

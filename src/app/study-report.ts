@@ -1,6 +1,7 @@
 import {
   type Answer,
   loadAll,
+  measureNext,
   type Questions,
   type Run,
   type StudyAnswers,
@@ -20,6 +21,8 @@ import type { Library } from './library.ts';
 
 /** Photographs printed at most; the rest is counted in the record. */
 const PHOTOS_PRINTED = 12;
+/** Readings to take next that are printed, of each sort. */
+const NEXT_PRINTED = 8;
 
 /** What a study's report says, from all its answers. `date` is the ISO 8601 date of issue. */
 export async function studyReport(
@@ -36,6 +39,7 @@ export async function studyReport(
     answered: answers.answers.flatMap((answer) => answered(answer, questions, view)),
     notAnswered: answers.refused.map(({ question, why }) => ({ question, subject: '', why })),
     claims: answers.claims.map((c) => claimOf(c, view, questions)),
+    next: measureNext(view, questions, { limit: NEXT_PRINTED }),
     map: mapDrawing(view, marksOf(answers)),
     photos: await photosOf(library, view.photos().slice(0, PHOTOS_PRINTED)),
   });

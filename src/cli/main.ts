@@ -12,6 +12,7 @@ import { importCommand } from './import.ts';
 import { type Io, PROCESS_IO, printError } from './io.ts';
 import { labelsCommand } from './labels.ts';
 import { listCommand } from './list.ts';
+import { nextCommand } from './next.ts';
 import { purgeCommand } from './purge.ts';
 import { reportCommand } from './report.ts';
 import { restoreCommand } from './restore.ts';
@@ -62,6 +63,7 @@ function program(io: Io): Command {
     askCommand,
     compareCommand,
     claimCommand,
+    nextCommand,
     historyCommand,
     bundleCommand,
     purgeCommand,

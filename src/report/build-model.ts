@@ -1,4 +1,4 @@
-import type { Answer, Caution, Decision, Out, Question } from '../engine/index.ts';
+import type { Answer, Caution, Decision, MeasureNext, Out, Question } from '../engine/index.ts';
 import { ROUNDING_RULE, unitSymbol } from '../quantity/index.ts';
 import type { Claim, RateBook, StudyView, Tie } from '../study/index.ts';
 import { reportClaim } from './claims.ts';
@@ -6,6 +6,7 @@ import { groupFindings } from './finding-groups.ts';
 import type { MapDrawing } from './map.ts';
 import { methodOf } from './methods.ts';
 import type { ReportAnswer, ReportModel, ReportRates, ReportStudy } from './model.ts';
+import { reportNext } from './next.ts';
 import { reportAnswer } from './report-answer.ts';
 import { sectionsOf } from './sections.ts';
 import { summaryLine } from './summary.ts';
@@ -54,6 +55,7 @@ export interface ReportInput {
   readonly answered: readonly Answered[];
   readonly notAnswered?: readonly NotAnswered[];
   readonly claims?: readonly AnsweredClaim[];
+  readonly next?: MeasureNext;
   readonly map?: MapDrawing | undefined;
   readonly photos?: readonly ReportPhoto[];
 }
@@ -79,6 +81,7 @@ export function reportModel(input: ReportInput): ReportModel {
     ...(input.map ? { map: input.map } : {}),
     sections,
     claims,
+    ...(input.next ? { next: reportNext(input.next) } : {}),
     unknown: unknownOf(
       groupFindings(input.view.findings),
       pairs.map((p) => p.report),

@@ -13,6 +13,7 @@ export { tieWords } from './claims.ts';
 export { labelsSvg } from './labels-svg.ts';
 export * from './map.ts';
 export * from './model.ts';
+export { reportNext } from './next.ts';
 export { renderLabels } from './pdf/render-labels.ts';
 export { renderPdf } from './pdf/render-pdf.ts';
 export * from './report-answer.ts';

@@ -29,6 +29,8 @@ export interface ShownNumber {
 
 export interface ReportDecision {
   readonly word: DecisionWord;
+  /** The word with its direction, where one is proven: "different, closes high". */
+  readonly says: string;
   readonly rule: string;
 }
 
@@ -131,7 +133,8 @@ export interface SummaryLine {
   readonly outs: readonly {
     readonly meaning: string;
     readonly shown: ShownNumber;
-    readonly word?: DecisionWord;
+    /** Decision word, with its direction where one is proven. */
+    readonly word?: string;
   }[];
   /** What keeps it open; empty when nothing does. */
   readonly open: string;
@@ -152,6 +155,39 @@ export interface ReportClaim {
   readonly rule: string;
   /** Why it is open. */
   readonly why: string;
+}
+
+/** Something that is not settled: a claim, or a total that is wider than asked. */
+export interface ReportOpen {
+  readonly words: string;
+  /** Value and spread; empty when it could not be worked out. */
+  readonly number: string;
+  /** Its decision word, or what keeps it open. */
+  readonly state: string;
+  /** The spread asked for; empty when none was. */
+  readonly asked: string;
+}
+
+/** A reading worth taking next. */
+export interface ReportNextReading {
+  readonly label: string;
+  /** What it lacks; empty where it narrows. */
+  readonly why: string;
+  readonly instrument: string;
+  readonly minutes: string;
+  /** Share of the open spreads that a minute of work takes off. */
+  readonly perMinute: string;
+  /** What it would do, one open thing each. */
+  readonly effects: readonly string[];
+}
+
+/** What to measure next. */
+export interface ReportNext {
+  readonly open: readonly ReportOpen[];
+  /** Readings that keep results incomplete, and readings that would narrow them, best first. */
+  readonly lacking: readonly ReportNextReading[];
+  readonly bettering: readonly ReportNextReading[];
+  readonly leftOut: number;
 }
 
 /** How one question is answered, as printed in the appendix. */
@@ -222,6 +258,8 @@ export interface ReportModel {
   readonly map?: MapDrawing;
   readonly sections: readonly ReportSection[];
   readonly claims: readonly ReportClaim[];
+  /** Absent where it was not asked for. */
+  readonly next?: ReportNext;
   readonly unknown: readonly UnknownGroup[];
   readonly findings: readonly FindingGroup[];
   readonly cautions: readonly Caution[];

@@ -1,10 +1,10 @@
-import type { Answer, Out, OutputSpec, Question, StepRow } from '../engine/index.ts';
+import type { Answer, Decision, Out, OutputSpec, Question, StepRow } from '../engine/index.ts';
 import { addingUp } from '../quantity/index.ts';
 import type { Place } from '../study/index.ts';
 import { contributionsOf } from './contributions.ts';
 import { reportFigure } from './figures.ts';
 import { groupFindings } from './finding-groups.ts';
-import type { ReportAnswer, ReportOut, ReportStep } from './model.ts';
+import type { ReportAnswer, ReportDecision, ReportOut, ReportStep } from './model.ts';
 import { answerTables } from './tables.ts';
 import { basisText, type NumberGiven, placeWords, shownNumber, subjectWords } from './wording.ts';
 
@@ -63,7 +63,7 @@ function reportOut(
     symbol: out.symbol,
     meaning: out.meaning,
     shown: shownNumber(outNumber(out), beside),
-    ...(out.decision ? { decision: { word: out.decision.word, rule: out.decision.rule } } : {}),
+    ...(out.decision ? { decision: reportDecision(out.decision) } : {}),
     ...contributionsOf(out, answer.variables),
     doubts: out.doubts,
     missing: placeTexts(out.missing),
@@ -71,6 +71,12 @@ function reportOut(
     notes: notesOf(out),
   };
 }
+
+/** A decision in words, with its direction where one is proven. */
+const reportDecision = ({ word, rule, direction }: Decision): ReportDecision => ({
+  ...{ word, rule },
+  says: direction === undefined ? word : `${word}, ${direction}`,
+});
 
 const placeTexts = (places: readonly Place[]): string[] => [...new Set(places.map(placeWords))];
 

@@ -9,7 +9,7 @@ export function summaryLine(answer: ReportAnswer): SummaryLine {
     outs: answer.outs.map((o) => ({
       meaning: o.meaning,
       shown: o.shown,
-      ...(o.decision ? { word: o.decision.word } : {}),
+      ...(o.decision ? { word: o.decision.says } : {}),
     })),
     open: answer.outs.length === 0 ? 'no number could be worked out' : openWords(answer.outs),
   };

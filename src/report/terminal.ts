@@ -5,6 +5,9 @@ import type {
   FindingGroup,
   ReportAnswer,
   ReportModel,
+  ReportNext,
+  ReportNextReading,
+  ReportOpen,
   ReportOut,
   ShownNumber,
   UnknownGroup,
@@ -22,7 +25,7 @@ export function answerText(answer: Answer, question?: Question, subject = ''): s
   const a = reportAnswer(answer, question, subject);
   return lines(
     head(a),
-    numberLines(a.outs.map((o) => ({ ...o, word: o.decision?.word }))),
+    numberLines(a.outs.map((o) => ({ ...o, word: o.decision?.says }))),
     a.outs.flatMap(outRemarks),
     a.figures.flatMap((f) => ['', ...figureText(f)]),
     a.tables.flatMap((t) => [[''], [t.title], textTable(t.columns, t.rows)].flat()),
@@ -52,6 +55,7 @@ export function summaryText(model: ReportModel): string {
       '',
     ]),
     block('Claims', model.claims.flatMap(claimLines), false),
+    block('Measure next', model.next ? nextLines(model.next) : [], false),
     block(
       'Not known',
       model.unknown.flatMap((u) => itemLines(unknownHead(u), u.items)),
@@ -144,7 +148,7 @@ function outRemarks(out: ReportOut): string[] {
   if (out.others && shares.length > 0)
     shares.push(`${out.others.words} ${percentText(out.others.share)}`);
   const remarks = [
-    ...(out.decision ? [`${out.decision.word}: ${out.decision.rule}`] : []),
+    ...(out.decision ? [`${out.decision.says}: ${out.decision.rule}`] : []),
     ...(shares.length > 0 ? [`spread from: ${shares.join('; ')}`] : []),
     ...out.notes,
     ...out.doubts.map((d) => `doubt: ${d}`),
@@ -212,5 +216,27 @@ function claimLines(claim: ReportModel['claims'][number]): string[] {
   return [
     ...wrap(`“${claim.words}”: ${claim.state}`, '  - ', '    '),
     ...wrap(detail.filter((t) => t !== '').join(' · '), '    '),
+  ];
+}
+
+/** What to measure next: what is open, then the readings, best first. */
+export const nextText = (next: ReportNext): string =>
+  next.open.length === 0
+    ? 'Nothing is open: every claim has its word, every total is as narrow as asked.\n'
+    : lines(['Open'], next.open.flatMap(openLines), ['', 'Measure next'], nextLines(next));
+
+const openLines = ({ words, number, state, asked }: ReportOpen): string[] =>
+  bullet([words, number, state, asked === '' ? '' : `asked ${asked}`].filter(Boolean).join(' · '));
+
+const nextLines = ({ lacking, bettering, leftOut }: ReportNext): string[] => [
+  ...[...lacking, ...bettering].flatMap(readingLines),
+  ...(leftOut > 0 ? [`  and ${leftOut} more`] : []),
+];
+
+function readingLines(r: ReportNextReading): string[] {
+  const how = [r.why, r.instrument, r.minutes, r.perMinute].filter((t) => t !== '').join(' · ');
+  return [
+    ...bullet(`${r.label}: ${how}`),
+    ...r.effects.flatMap((e) => wrap(e, '      ', '        ')),
   ];
 }
