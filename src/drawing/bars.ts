@@ -11,6 +11,9 @@ const ROW = { plain: 24, tall: 36, stacked: 46 } as const;
 const BAR = 13;
 const GAP_HEIGHT = 34;
 const LINE_HEIGHT = 17;
+/** With more rows than these the scale stands above them as well. */
+const LONG = 24;
+const SCALE_HEIGHT = 18;
 
 /** A row with what is drawn of it, in the unit shown. */
 interface Row {
@@ -27,7 +30,8 @@ interface Frame {
   readonly left: number;
   readonly length: number;
   readonly top: number;
-  readonly rowHeight: number;
+  /** Upper end of each row. */
+  readonly tops: readonly number[];
   readonly foot: number;
   readonly at: (x: number) => number;
   /** Middle of a row's bar. */
@@ -39,7 +43,7 @@ export function barsPicture(f: Bars, { width, say }: Layout): Picture {
   const rows = f.rows.map((row) => rowOf(row, f, say));
   const scale = scaleOf(f, rows);
   const frame = frameOf(f, rows, scale, width);
-  const { top, foot, rowHeight } = frame;
+  const { tops, foot } = frame;
   return {
     width,
     height: foot + 20,
@@ -51,7 +55,7 @@ export function barsPicture(f: Bars, { width, say }: Layout): Picture {
       ...lineInks(f, frame, width),
       ...gapInks(f, rows, frame, { width, say }),
     ],
-    cuts: f.gap ? [] : rows.map((_, i) => top + i * rowHeight),
+    cuts: f.gap ? [] : tops,
   };
 }
 
@@ -91,24 +95,33 @@ function frameOf(f: Bars, rows: readonly Row[], scale: Scale, width: number): Fr
   const left = stacked ? first + 2 : labels;
   const unit = textWidth(unitSymbol(f.unit), 'small');
   const length = stacked ? width - first - last - 8 - unit : width - labels - numbers - 14;
-  const top = (f.gap ? GAP_HEIGHT : 4) + LINE_HEIGHT * (f.lines?.length ?? 0);
-  const isTall = rows.some((r) => textWidth(r.label) > labels - 10);
-  const rowHeight = stacked ? ROW.stacked : isTall ? ROW.tall : ROW.plain;
+  const above = (f.gap ? GAP_HEIGHT : 4) + LINE_HEIGHT * (f.lines?.length ?? 0);
+  const top = above + (rows.length > LONG ? SCALE_HEIGHT : 0);
+  const heights = rows.map((r) =>
+    stacked ? ROW.stacked : textWidth(r.label) > labels - 10 ? ROW.tall : ROW.plain,
+  );
+  const tops = heights.map((_, i) => heights.slice(0, i).reduce((sum, h) => sum + h, top));
   return {
-    ...{ stacked, labelWidth: labels - 10, left, length, top, rowHeight },
-    foot: top + rows.length * rowHeight + 4,
+    ...{ stacked, labelWidth: labels - 10, left, length, top, tops },
+    foot: heights.reduce((sum, h) => sum + h, top) + 4,
     at: (x) => left + ((x - scale.low) / (scale.high - scale.low)) * length,
-    y: (row) => top + row * rowHeight + (stacked ? rowHeight - 14 : rowHeight / 2),
+    y: (row) => {
+      const height = heights[row] ?? ROW.plain;
+      return (tops[row] ?? top) + (stacked ? height - 14 : height / 2);
+    },
   };
 }
 
-function axisInks(f: Bars, scale: Scale, { at, top, foot, left, length }: Frame): Ink[] {
+function axisInks(f: Bars, scale: Scale, { at, top, tops, foot, left, length }: Frame): Ink[] {
   const right = left + length;
+  const ends = tops.length > LONG ? [top - 10, foot + 11] : [foot + 11];
   const symbol = unitSymbol(f.unit);
   return [
     ...scale.ticks.flatMap(({ x, text }) => [
       line('hair', [at(x), top], [at(x), foot]),
-      words([at(x), foot + 11], text, { anchor: 'middle', size: 'small', tone: 'soft' }),
+      ...ends.map((y) =>
+        words([at(x), y], text, { anchor: 'middle', size: 'small', tone: 'soft' }),
+      ),
     ]),
     line('narrow', [left, foot], [right, foot]),
     ...(symbol === '' ? [] : [unitWords(symbol, scale, right, foot)]),
@@ -126,10 +139,10 @@ function unitWords(symbol: string, { ticks }: Scale, right: number, foot: number
 }
 
 function labelInks(row: Row, i: number, frame: Frame, width: number): Ink[] {
-  const { stacked, labelWidth, left, length, top, rowHeight } = frame;
+  const { stacked, labelWidth, left, length, tops } = frame;
   const tone = row.open ? 'open' : 'strong';
   if (stacked) {
-    const y = top + i * rowHeight + 12;
+    const y = (tops[i] ?? 0) + 12;
     const number = cutText(row.text, 0.6 * width);
     const label = cutText(row.label, width - textWidth(number) - 16);
     return [
@@ -138,7 +151,7 @@ function labelInks(row: Row, i: number, frame: Frame, width: number): Ink[] {
     ];
   }
   const y = frame.y(i);
-  const lines = brokenText(row.label, labelWidth, rowHeight === ROW.tall ? 2 : 1);
+  const lines = brokenText(row.label, labelWidth, 2);
   const first = y - 7 * (lines.length - 1);
   return [
     ...lines.map((text, n) => words([0, first + 14 * n], text)),

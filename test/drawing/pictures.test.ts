@@ -78,6 +78,19 @@ describe('bars', () => {
     }
   });
 
+  it('of many rows have their scale above and below, and only long labels take two lines', () => {
+    const long = 'a label so long that it takes two lines of the room that is there for it';
+    const rows = Array.from({ length: 30 }, (_, i) => ({
+      label: i === 3 ? long : `row ${i}`,
+      number: { x: 10 + i, u: 1 },
+    }));
+    const laid = bars(rows);
+    expect(offPaper(laid)).toEqual([]);
+    expect(wordsOf(laid).filter((w) => w.text === '20' && w.tone === 'soft')).toHaveLength(2);
+    expect(laid.height).toBeLessThan(30 * 24 + 80);
+    expect(pieces(laid, 900)).toHaveLength(1);
+  });
+
   it('of marks have bands of two standard uncertainties to each side', () => {
     const laid = picture(balance);
     const at = (text: string) => wordsOf(laid).find((w) => w.text === text)?.at[0] ?? 0;
@@ -107,6 +120,16 @@ describe('other figures', () => {
   it('say all nodes of a graph', () => {
     const said = saidIn(picture(removal)).join(' ');
     for (const { label } of removal.nodes) expect(said).toContain(label);
+  });
+
+  it('stand a chain of nodes upright, under the middle of what it waits for', () => {
+    const nodes = ['a', 'b', 'c', 'd', 'e'].map((id) => ({ id, label: id }));
+    const edges = ['ac', 'bc', 'cd', 'de'].map(([from = '', to = '']) => ({ from, to }));
+    const said = wordsOf(picture({ ...removal, nodes, edges }));
+    const [a = 0, b = 0, c, d, e] = nodes.map(
+      ({ label }) => said.find((w) => w.text === label)?.at[0],
+    );
+    expect([c, d, e]).toEqual([(a + b) / 2, (a + b) / 2, (a + b) / 2]);
   });
 
   it('are cut between their rows into pieces that fit a sheet', () => {
