@@ -1,3 +1,4 @@
+import { unitSymbol } from '../quantity/index.ts';
 import type { Finding } from '../study/index.ts';
 import type { BarRow, Bars, Figure } from './figure.ts';
 import type { GroupRow, Out, OutputSpec, Question, TallyBody } from './method.ts';
@@ -42,20 +43,37 @@ const WHISKER_U = 2;
 /** On a scale longer than this many whiskers no spread can be seen. */
 const WIDEST = 200;
 
-/** A balance for each result that decides, or the number against zero where nothing balances. */
+/**
+ * A balance for each result that decides and is the difference of two others; the rest against
+ * zero, those of one unit together.
+ */
 function decidedFigures(specs: readonly OutputSpec[], outs: Outs): Figure[] {
   const drawable = specs.flatMap((spec) => {
     const out = outs[spec.name];
     return out && out.knownU > 0 && !spec.step ? [{ out, decides: spec.decides }] : [];
   });
   const all = drawable.map((d) => d.out);
-  return drawable
-    .filter((d) => d.decides !== undefined)
-    .flatMap(({ out }) => {
-      const sides = balanceSides(out, all);
-      if (sides) return showsSpread(sides, []) ? [balance(out, sides)] : [];
-      return showsSpread([out], [0]) ? [againstZero(out)] : [];
-    });
+  const decided = drawable.flatMap(({ out, decides }) => (decides === undefined ? [] : [out]));
+  const balances = decided.map((gap) => ({ gap, sides: balanceSides(gap, all) }));
+  const alone = balances.flatMap(({ gap, sides }) => (sides ? [] : [gap]));
+  return [
+    ...balances.flatMap(({ gap, sides }) =>
+      sides && showsSpread(sides, []) ? [balance(gap, sides)] : [],
+    ),
+    ...inUnits(alone.filter((out) => showsSpread([out], [0]))).map(againstZero),
+  ];
+}
+
+/** Results of one kind and unit together, in the order of the first of each. */
+function inUnits(outs: readonly Out[]): [Out, ...Out[]][] {
+  const groups = new Map<string, [Out, ...Out[]]>();
+  for (const out of outs) {
+    const key = `${out.kind} ${out.unit}`;
+    const group = groups.get(key);
+    if (group) group.push(out);
+    else groups.set(key, [out]);
+  }
+  return [...groups.values()];
 }
 
 /** Whether whiskers are more than a stroke on a scale with all of these. */
@@ -84,11 +102,15 @@ const balance = (gap: Out, sides: [Out, Out]): Bars => ({
   gap: { of: 0, less: 1, number: numberOf(gap), ...wordOf(gap) },
 });
 
-const againstZero = (out: Out): Bars => ({
-  ...barsOf(out, titled(`${out.meaning}, against zero`), [out]),
-  alt: `${out.meaning} on a scale with zero.`,
-  from: 'zero',
-});
+function againstZero(outs: [Out, ...Out[]]): Bars {
+  const [first] = outs;
+  const symbol = unitSymbol(first.unit);
+  const title =
+    outs.length === 1
+      ? titled(`${first.meaning}, against zero`)
+      : `Results that decide, against zero${symbol === '' ? '' : `, in ${symbol}`}`;
+  return { ...barsOf(first, title, outs), alt: 'On a scale with zero.', from: 'zero' };
+}
 
 const barsOf = ({ kind, unit }: Out, title: string, outs: readonly Out[]) => ({
   f: 'bars' as const,

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import type { Bars, Body, Figure, InputSpec } from '../../src/engine/index.ts';
+import {
+  askWritten,
+  type Bars,
+  type Body,
+  type Figure,
+  type InputSpec,
+  loadQuestion,
+} from '../../src/engine/index.ts';
 import { mass, node, read, scalar, studyOf } from '../study/made-study.ts';
 import { ask, askRegistered, formula, madeQuestion, number } from './made-question.ts';
 
@@ -88,6 +95,26 @@ describe('sums of groups', () => {
         word: '1 missing',
       },
       { label: 'A1 name of a1', number: { x: 10, u: 0.1 } },
+    ]);
+  });
+});
+
+describe('modules that were weighed in one piece', () => {
+  it('are drawn with the gap to their parts: 750.4 less 750.2 kg in the example', async () => {
+    const { question } = await loadQuestion('mass-balance');
+    const [drawn] = askWritten(question, question.example).figures ?? [];
+    const [row] = bars(drawn).rows;
+    expect(row?.number?.x).toBeCloseTo(0.2, 9);
+    expect(row?.number?.u).toBeCloseTo(Math.hypot(0.3, 0.3), 9);
+    expect(row?.word).toBe('not distinguishable');
+  });
+
+  it('stand before what decides, moments together on one scale', async () => {
+    const { question } = await loadQuestion('mass-balance');
+    const titles = askWritten(question, question.example).figures?.map((f) => f.title);
+    expect(titles?.slice(1)).toEqual([
+      'Gap in force, parts less scales, against zero',
+      'Results that decide, against zero, in kg·m',
     ]);
   });
 });
