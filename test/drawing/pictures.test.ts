@@ -109,6 +109,16 @@ describe('other figures', () => {
     for (const { label } of removal.nodes) expect(said).toContain(label);
   });
 
+  it('stand a chain of nodes upright, under the middle of what it waits for', () => {
+    const nodes = ['a', 'b', 'c', 'd', 'e'].map((id) => ({ id, label: id }));
+    const edges = ['ac', 'bc', 'cd', 'de'].map(([from = '', to = '']) => ({ from, to }));
+    const said = wordsOf(picture({ ...removal, nodes, edges }));
+    const [a = 0, b = 0, c, d, e] = nodes.map(
+      ({ label }) => said.find((w) => w.text === label)?.at[0],
+    );
+    expect([c, d, e]).toEqual([(a + b) / 2, (a + b) / 2, (a + b) / 2]);
+  });
+
   it('are cut between their rows into pieces that fit a sheet', () => {
     const rows = Array.from({ length: 60 }, (_, i) => ({
       label: `row ${i}`,
