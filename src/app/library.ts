@@ -19,7 +19,7 @@ import {
 } from '../study/index.ts';
 
 /** How many changes are read from the store at a time. */
-const PAGE = 500;
+const PAGE = 2000;
 
 interface Held {
   readonly view: StudyView;
@@ -73,17 +73,26 @@ export class Library {
     const version = await this.store.version();
     const held = this.#held.get(study);
     if (held?.version === version) return held.view;
-    let { view, cursor } = held && (await this.#stillHas(study, held)) ? held : nothingOf(study);
-    for (;;) {
-      const { changes, next } = await this.store.since(study, cursor, PAGE);
-      if (changes.length === 0) break;
-      const fresh = changes.map((c) => c.change);
-      view = extend(view, fresh);
-      cursor = next;
-    }
+    const before = held && (await this.#stillHas(study, held)) ? held : nothingOf(study);
+    const { fresh, cursor } = await this.#after(study, before.cursor);
+    const view = fresh.length === 0 ? before.view : extend(before.view, fresh);
     if (cursor > 0) this.#held.set(study, { view, cursor, version });
     else this.#held.delete(study);
     return view;
+  }
+
+  /** All together: a view is extended once, however many changes there are. */
+  async #after(
+    study: Id,
+    from: number,
+  ): Promise<{ readonly fresh: readonly Change[]; readonly cursor: number }> {
+    const fresh: Change[] = [];
+    for (let cursor = from; ; ) {
+      const { changes, next } = await this.store.since(study, cursor, PAGE);
+      if (changes.length === 0) return { fresh, cursor };
+      for (const { change } of changes) fresh.push(change);
+      cursor = next;
+    }
   }
 
   /** False when another program has purged the study, whatever came in its place. */

@@ -4,9 +4,11 @@
  * Cautions for work that can hurt, in our own words. Depends on quantity. Stays away from
  * studies, calculation and hosts.
  */
+export * from './asks.ts';
 export * from './cautions.ts';
 export * from './element-times.ts';
 export * from './galvanic.ts';
+export * from './instruments.ts';
 export * from './material.ts';
 export * from './materials.ts';
 export * from './scatter.ts';

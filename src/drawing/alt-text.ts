@@ -9,7 +9,11 @@ const WHISKERS = 'Whiskers of two standard uncertainties.';
 /** What is to be seen and its numbers, in sentences, for who can't see the figure. */
 export function altText(f: Figure, say: Layout['say']): string {
   const { rows } = figureTable(f, say);
-  const said = rows.slice(0, SPOKEN).map((row) => row.filter((cell) => cell !== '').join(' '));
+  const said = rows
+    .slice(0, SPOKEN)
+    .map(([first = '', ...more]) =>
+      [first, more.filter((cell) => cell !== '').join(', ')].join(' ').trim(),
+    );
   const more = rows.length > SPOKEN ? [`and ${rows.length - SPOKEN} more`] : [];
   const numbers =
     said.length === 0 || f.f === 'isolines' ? '' : `${[...said, ...more].join('; ')}.`;

@@ -1,10 +1,9 @@
 import type { Drawing, DrawingShape } from '../engine/index.ts';
-import { fromSi, toSi } from '../quantity/index.ts';
+import { fromSi, niceStep, toSi } from '../quantity/index.ts';
 import { dimensionInks, levelsOf } from './drawn-dimensions.ts';
 import type { Layout } from './layout.ts';
 import { arrowHead, type Ink, line, type Picture, type Spot, words } from './picture.ts';
 import { boundsOf, type Plane, planeOf, pointsOf } from './plane.ts';
-import { niceStep } from './scale.ts';
 import { shapeInks } from './shape-inks.ts';
 import { textWidth } from './text-width.ts';
 

@@ -13,8 +13,8 @@ const BEND = 10;
 const BETWEEN = 40;
 /** Half a pen at the rim of the paper. */
 const EDGE = 2;
-/** Passes that move boxes towards what they hang on. */
-const PASSES = 6;
+/** Times that boxes are moved up and down towards what they hang on. */
+const PASSES = 4;
 
 /** A node with its words, and how high its box is. */
 interface Card {
@@ -76,58 +76,57 @@ function drawable(f: Graph): { readonly edge: GraphEdge; readonly arc: Arc }[] {
 
 const widthOf = (item: LayerItem): number => ('node' in item ? WIDTH : BEND);
 
-/** Middle of each item of each layer: near what it hangs on, clear of its neighbours. */
+/**
+ * Middle of each item of each layer, clear of its neighbours: sweeps up the layers towards what
+ * comes after, then down towards what comes before, so that a plain chain stands upright.
+ */
 function placesOf(
   layers: readonly (readonly LayerItem[])[],
   arcs: readonly Arc[],
   width: number,
 ): number[][] {
-  let xs = layers.map((layer) =>
-    spread(
-      layer,
-      layer.map(() => width / 2),
-      width,
-    ),
-  );
+  const at = new Map<string, number>();
+  const place = (l: number, side: 1 | -1): void => {
+    const layer = layers[l] ?? [];
+    const wanted = layer.map(
+      (item) => meanOf(item, l, arcs, at, side) ?? at.get(keyOf(item, l)) ?? width / 2,
+    );
+    const xs = spread(layer, wanted, width);
+    layer.forEach((item, i) => {
+      at.set(keyOf(item, l), xs[i] ?? 0);
+    });
+  };
+  const down = [...layers.keys()];
+  const up = [...down].reverse();
+  for (const l of down) place(l, -1);
   for (let pass = 0; pass < PASSES; pass++) {
-    const at = new Map(
-      layers.flatMap((layer, l) => layer.map((item, i) => [keyOf(item, l), xs[l]?.[i] ?? 0])),
-    );
-    xs = layers.map((layer, l) =>
-      spread(
-        layer,
-        layer.map((item, i) => meanOf(item, l, arcs, at) ?? xs[l]?.[i] ?? 0),
-        width,
-      ),
-    );
+    for (const l of up) place(l, 1);
+    for (const l of down) place(l, -1);
   }
-  return xs;
+  return layers.map((layer, l) => layer.map((item) => at.get(keyOf(item, l)) ?? 0));
 }
 
 /** A node is in one layer only; a bend of an arc in each that it passes. */
 const keyOf = (item: LayerItem, layer: number): string =>
   'node' in item ? `n${item.node}` : `b${item.bend},${layer}`;
 
+/** Mean place of what an item hangs on in the layer before (−1) or after (1). */
 function meanOf(
   item: LayerItem,
   layer: number,
   arcs: readonly Arc[],
   at: ReadonlyMap<string, number>,
+  side: 1 | -1,
 ): number | undefined {
-  const near = (i: number, side: 1 | -1, end: number): number[] => {
-    const x = at.get(`b${i},${layer + side}`) ?? at.get(`n${end}`);
+  const far = ({ from, to }: Arc): number => (side === 1 ? to : from);
+  const own = ({ from, to }: Arc): number => (side === 1 ? from : to);
+  const near = (i: number, arc: Arc): number[] => {
+    const x = at.get(`b${i},${layer + side}`) ?? at.get(`n${far(arc)}`);
     return x === undefined ? [] : [x];
   };
-  const xs =
-    'bend' in item
-      ? [
-          ...near(item.bend, -1, arcs[item.bend]?.from ?? -1),
-          ...near(item.bend, 1, arcs[item.bend]?.to ?? -1),
-        ]
-      : arcs.flatMap(({ from, to }, i) => [
-          ...(from === item.node ? near(i, 1, to) : []),
-          ...(to === item.node ? near(i, -1, from) : []),
-        ]);
+  const xs = arcs.flatMap((arc, i) =>
+    ('bend' in item ? i === item.bend : own(arc) === item.node) ? near(i, arc) : [],
+  );
   return xs.length === 0 ? undefined : xs.reduce((a, b) => a + b, 0) / xs.length;
 }
 

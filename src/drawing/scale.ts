@@ -1,4 +1,4 @@
-import { formatNumber, fromSi, type Kind, spreadFromSi } from '../quantity/index.ts';
+import { formatNumber, fromSi, type Kind, niceStep, spreadFromSi } from '../quantity/index.ts';
 
 /** Whiskers and bands reach this many standard uncertainties to each side. */
 export const WHISKER_U = 2;
@@ -22,12 +22,6 @@ export function niceScale(low: number, high: number, count = 5): Scale {
     return { x, text: formatNumber(x, decimals) };
   });
   return { low: first * step, high: last * step, ticks };
-}
-
-/** The next larger of 1, 2, 5 times a power of ten. */
-export function niceStep(least: number): number {
-  const power = 10 ** Math.floor(Math.log10(least));
-  return power * ([1, 2, 5].find((n) => n * power >= least * (1 - 1e-9)) ?? 10);
 }
 
 /** A number in the unit in which it is shown, with the reach of its whiskers where it has any. */

@@ -95,6 +95,9 @@ export type DrawingShape =
       readonly label?: string;
     };
 
+/** A shape of a drawing without vectors. */
+export type PlaneShape = Exclude<DrawingShape, { readonly s: 'vector' }>;
+
 /** Numbers of one kind side by side, each with whiskers of two standard uncertainties. */
 export interface Bars extends Head {
   readonly f: 'bars';
@@ -160,7 +163,7 @@ export interface Isolines extends Head {
   readonly values: readonly (readonly number[])[];
   readonly levels: readonly number[];
   /** Drawn over the field, in the plane's lengths: edges, supports, loads. */
-  readonly shapes?: readonly Exclude<DrawingShape, { s: 'vector' }>[];
+  readonly shapes?: readonly PlaneShape[];
 }
 
 /** Numbers along a line or over another number, with bands of two standard uncertainties. */

@@ -18,6 +18,7 @@ export { hasLooseFasteners, jointKind } from './joining/joint-kinds.ts';
 export * from './joining/removal/from-study.ts';
 export * from './joining/removal/plan.ts';
 export { type GraphInput, RemovalGraph } from './joining/removal/removal-graph.ts';
+export * from './measure-next/index.ts';
 export * from './method.ts';
 export * from './registry.ts';
 export * from './whole-study.ts';

@@ -179,6 +179,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     load: () => import('./mass/mass-closure.question.ts'),
   },
   {
+    id: 'mass-faults',
+    title: 'Slips in the record that would explain the gaps of the mass',
+    wording: 'Which rows are likely wrong, given what does not close?',
+    subject: 'study',
+    section: { id: 'balance', title: 'Mass and balance', order: 10 },
+    load: () => import('./mass/mass-faults.question.ts'),
+  },
+  {
     id: 'mass-roll-up',
     title: 'Mass and centre of gravity from the parts',
     wording: 'What do the parts weigh together, and where is their centre of gravity?',

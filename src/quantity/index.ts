@@ -15,6 +15,7 @@ export * from './parse-quantity.ts';
 export * from './parse-unit.ts';
 export * from './printed-number.ts';
 export type { DecimalSign } from './read-number.ts';
+export * from './round-steps.ts';
 export * from './spread.ts';
 export * from './statistics.ts';
 export * from './unit-symbol.ts';

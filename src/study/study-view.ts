@@ -130,6 +130,9 @@ export class StudyViewOf implements StudyView {
   instrument(id: Id): Instrument | undefined {
     return this.#state.instruments.get(id);
   }
+  instruments(): readonly Instrument[] {
+    return [...this.#state.instruments.values()].sort((a, b) => (a.label < b.label ? -1 : 1));
+  }
   condition(id: Id): string {
     return this.#state.conditions.get(id) ?? id;
   }

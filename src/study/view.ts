@@ -77,6 +77,8 @@ export interface StudyView {
   properties(subject: Id): readonly PropertyId[];
   cause(id: Id): Cause | undefined;
   instrument(id: Id): Instrument | undefined;
+  /** Every instrument that was named, in the order of their labels. */
+  instruments(): readonly Instrument[];
   condition(id: Id): string;
   /** Live claims, oldest first. */
   claims(): readonly Claim[];

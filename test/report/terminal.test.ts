@@ -101,7 +101,7 @@ describe('figures in a terminal', () => {
   });
 
   it('are words and numbers where nothing can be drawn', () => {
-    expect(shown(section)).toContain('shear centre 66 mm 85 mm');
+    expect(shown(section)).toContain('shear centre 66 mm, 85 mm');
     expect(shown(field)).toMatch(/400 mm( +[\d.]+ mm){6} +0 mm$/m);
   });
 });

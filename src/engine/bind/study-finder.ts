@@ -25,6 +25,7 @@ import type {
   Variable,
   WrittenInputs,
 } from '../method.ts';
+import { nodeLabel } from '../node-label.ts';
 import { cellOf, rateCell, tabledCell } from './cells.ts';
 import type { WatchedView } from './watched-view.ts';
 
@@ -220,14 +221,8 @@ export class StudyFinder implements Finder {
   /** Number and name of a node; a row asks for it again and again. */
   labelOf(subject: Id): string {
     if (this.#labelled?.subject !== subject)
-      this.#labelled = { subject, label: this.#label(subject) };
+      this.#labelled = { subject, label: nodeLabel(this.view, subject) };
     return this.#labelled.label;
-  }
-
-  #label(subject: Id): string {
-    const node = this.view.node(subject);
-    if (!node) return subject;
-    return node.name === node.label ? node.label : `${node.label} ${node.name}`;
   }
 }
 

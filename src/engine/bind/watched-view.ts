@@ -85,6 +85,7 @@ export class WatchedView implements StudyView {
   links: StudyView['links'] = (kind, end) => this.view.links(kind, end);
   cause: StudyView['cause'] = (id) => this.view.cause(id);
   instrument: StudyView['instrument'] = (id) => this.view.instrument(id);
+  instruments: StudyView['instruments'] = () => this.view.instruments();
   condition: StudyView['condition'] = (id) => this.view.condition(id);
   rates: StudyView['rates'] = (version) => this.view.rates(version);
   rateVersions: StudyView['rateVersions'] = () => this.view.rateVersions();

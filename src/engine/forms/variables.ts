@@ -69,6 +69,10 @@ export class Variables {
     return number;
   }
 
+  numberOf(id: VariableId): number | undefined {
+    return this.#numbers.get(id);
+  }
+
   /** Number of the variable of this id, made when it is new. */
   numberFor(id: VariableId, make: () => Variable): number {
     return this.#numbers.get(id) ?? this.put(make());

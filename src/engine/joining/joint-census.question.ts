@@ -1,4 +1,5 @@
 import type { Finding } from '../../study/index.ts';
+import type { Bars } from '../figure.ts';
 import {
   type DetailTable,
   type Finder,
@@ -143,6 +144,7 @@ export default question({
       };
     },
   },
+  figures: (_x, _outs, detail) => (detail ? [elementBars(detail)] : []),
   modelError: {},
   sources: [{ title: 'Counting', status: 'common practice, no source' }],
   assumptions: [
@@ -166,6 +168,22 @@ export default question({
     ],
     strays: [{ count: '31', spec: 'M6x16', joint: '' }],
   },
+});
+
+/** Single joints of each kind, as the table has them. */
+const elementBars = ({ rows }: DetailTable): Bars => ({
+  f: 'bars',
+  title: 'Single joints by kind',
+  alt: 'A bar for each kind of joint, the most frequent first.',
+  kind: 'count',
+  unit: '1',
+  from: 'zero',
+  rows: rows.map(([kind, , elements]) => ({
+    label: String(kind),
+    ...(Number.isNaN(elements)
+      ? { word: 'not all counted' }
+      : { number: { x: Number(elements), u: 0 } }),
+  })),
 });
 
 const isApart = (j: PlainRow): boolean => !Number.isNaN(Number(j.bag)) && j.bag !== j.count;

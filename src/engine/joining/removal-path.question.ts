@@ -8,6 +8,7 @@ import {
 } from '../method.ts';
 import { CENSUS } from '../sections.ts';
 import { STEP_COLUMNS } from './removal-columns.ts';
+import { lookAtWay } from './removal-figure.ts';
 import { wayFindings } from './removal-notes.ts';
 import { wayIn } from './removal-plan.ts';
 
@@ -203,6 +204,7 @@ export default question({
     ],
     detail: stepTable,
   },
+  look: lookAtWay,
   modelError: {},
   sources: [
     {

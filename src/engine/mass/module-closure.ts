@@ -1,7 +1,8 @@
 import { FormBuilder, formUncertainty, type LinearForm } from '../../quantity/index.ts';
 import type { Finding } from '../../study/index.ts';
 import { decideDifference } from '../decide.ts';
-import type { BoundLook, DetailTable, Found, FoundRow, Looked } from '../method.ts';
+import type { Bars } from '../figure.ts';
+import type { BoundLook, DecisionWord, DetailTable, Found, FoundRow, Looked } from '../method.ts';
 
 /** How far the parts of a module close against what it weighed in one piece. */
 export interface ModuleClosure {
@@ -64,7 +65,32 @@ export const listIn = (text: string): string[] =>
 export function moduleTable(bound: BoundLook): Looked {
   const closures = moduleClosures(bound);
   if (closures.length === 0) return {};
-  return { detail: detailOf(closures), findings: closures.flatMap(findingsOf) };
+  return {
+    detail: detailOf(closures),
+    findings: closures.flatMap(findingsOf),
+    figures: [gapsFigure(closures)],
+  };
+}
+
+/** The gap of each module that has parts, the largest first. */
+function gapsFigure(closures: readonly ModuleClosure[]): Bars {
+  const drawn = closures
+    .filter((c) => c.rows.length > 0)
+    .sort((a, b) => Math.abs(b.gap.x) - Math.abs(a.gap.x));
+  return {
+    f: 'bars',
+    title: 'Gap of each module, its parts less what it weighed',
+    alt: 'A bar from zero for each module, the largest gap first.',
+    kind: 'mass',
+    unit: 'kg',
+    from: 'zero',
+    rows: drawn.map((closure) => {
+      const { label, gap } = closure;
+      const [u, word] = [formUncertainty(gap), wordOf(closure)];
+      const spread = word === 'incomplete' ? { u: word, knownU: u } : { u };
+      return { label, number: { x: gap.x, ...spread }, word };
+    }),
+  };
 }
 
 const detailOf = (closures: readonly ModuleClosure[]): DetailTable => ({
@@ -91,7 +117,13 @@ const detailOf = (closures: readonly ModuleClosure[]): DetailTable => ({
   ]),
 });
 
-function wordOf({ gap, missing, rows, unknown, unsure }: ModuleClosure): string {
+function wordOf({
+  gap,
+  missing,
+  rows,
+  unknown,
+  unsure,
+}: ModuleClosure): DecisionWord | 'incomplete' | 'no list of parts' {
   if (rows.length === 0) return 'no list of parts';
   if (missing.length > 0 || unknown.length > 0 || unsure) return 'incomplete';
   return decideDifference(gap.x, formUncertainty(gap), null).word;

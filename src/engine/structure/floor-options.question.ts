@@ -2,6 +2,7 @@ import { type PlainInputs, question, type Solved } from '../method.ts';
 import { PLATES } from '../sections.ts';
 import { DESIGNS } from './floor-columns.ts';
 import { designOf, optionsTable } from './floor-designs.ts';
+import { lookAtDesigns } from './floor-figures.ts';
 import { scalarsOf, size } from './inputs.ts';
 import { finding, output, refused } from './outputs.ts';
 
@@ -84,6 +85,7 @@ export default question({
     ],
     solve,
   },
+  look: lookAtDesigns,
   modelError: {},
   sources: [
     {

@@ -54,5 +54,8 @@ export const chosen = (
 });
 
 /** Scalars of plain inputs by name; NaN for what is missing. */
-export const scalarsOf = <N extends string>(x: PlainInputs, ...names: N[]): Record<N, number> =>
+export const scalarsOf = <N extends string>(
+  x: PlainInputs,
+  ...names: readonly N[]
+): Record<N, number> =>
   Object.fromEntries(names.map((n) => [n, x.scalars[n] ?? Number.NaN])) as Record<N, number>;

@@ -3,6 +3,7 @@ import { PLATES } from '../sections.ts';
 import { chosen, scalarsOf, stated } from './inputs.ts';
 import { finding, output, refused } from './outputs.ts';
 import { bentPlate } from './plate-bending.ts';
+import { plateFigures } from './plate-figure.ts';
 import {
   DEPTH,
   EDGE_INPUTS,
@@ -27,6 +28,8 @@ const side = (name: 'u' | 'v', along: 'x' | 'y'): ScalarInput =>
     { written: 'exactly 0 mm', x: 0 },
     'not in the record: the foot or tool that presses; a point unless said otherwise',
   );
+
+const NUMBERS = ['a', 'b', 'D', 'poisson', 'depth', 'force', 'atX', 'atY', 'u', 'v'] as const;
 
 export default question({
   id: 'plate-under-force',
@@ -71,6 +74,14 @@ export default question({
       },
     ],
     solve,
+  },
+  figures: (x, outs) => {
+    const { a, b, D, poisson, force, atX, atY, u, v } = scalarsOf(x, ...NUMBERS);
+    const held = heldEdgesOf(x);
+    if (!outs.w || 'refusal' in held) return [];
+    const place = { x: atX * a, y: atY * b, u, v };
+    const bent = bentPlate(a, b, poisson, held.edges, { on: 'patch', ...place });
+    return plateFigures(bent, [a, b], held.edges, force / D, place);
   },
   modelError: {},
   sources: [
@@ -119,7 +130,7 @@ export default question({
 });
 
 function solve(x: PlainInputs): Solved {
-  const s = scalarsOf(x, 'a', 'b', 'D', 'poisson', 'depth', 'force', 'atX', 'atY', 'u', 'v');
+  const s = scalarsOf(x, ...NUMBERS);
   const held = heldEdgesOf(x);
   if ('refusal' in held) return held.refusal;
   if (!sidesKnown(x)) return { outputs: {} };

@@ -3,6 +3,7 @@ import { PLATES } from '../sections.ts';
 import { scalarsOf, stated } from './inputs.ts';
 import { finding, output, refused } from './outputs.ts';
 import { type BentPlate, bentPlate } from './plate-bending.ts';
+import { plateFigures } from './plate-figure.ts';
 import {
   DEPTH,
   EDGE_INPUTS,
@@ -15,6 +16,8 @@ import {
 } from './plate-inputs.ts';
 import { IN_THICKNESSES } from './plate-outputs.ts';
 import type { Edges } from './ritz-plate.ts';
+
+const NUMBERS = ['a', 'b', 'D', 'poisson', 'depth', 'q', 'atX', 'atY'] as const;
 
 export default question({
   id: 'plate-under-pressure',
@@ -81,6 +84,13 @@ export default question({
     ],
     solve,
   },
+  figures: (x, outs) => {
+    const { a, b, D, poisson, q, atX, atY } = scalarsOf(x, ...NUMBERS);
+    const held = heldEdgesOf(x);
+    if (!outs.w || 'refusal' in held) return [];
+    const bent = bentPlate(a, b, poisson, held.edges, { on: 'all' });
+    return plateFigures(bent, [a, b], held.edges, q / D, { x: atX * a, y: atY * b });
+  },
   modelError: {},
   sources: [
     {
@@ -120,7 +130,7 @@ export default question({
 });
 
 function solve(x: PlainInputs): Solved {
-  const v = scalarsOf(x, 'a', 'b', 'D', 'poisson', 'depth', 'q', 'atX', 'atY');
+  const v = scalarsOf(x, ...NUMBERS);
   const held = heldEdgesOf(x);
   if ('refusal' in held) return held.refusal;
   if (!sidesKnown(x)) return { outputs: {} };

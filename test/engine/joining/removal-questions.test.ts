@@ -178,3 +178,30 @@ describe('times to reach, and a second visit', () => {
     );
   });
 });
+
+describe('the drawing of a way', () => {
+  const graph = (answer: Answer) => {
+    const found = answer.figures?.find((f) => f.f === 'graph');
+    if (!found) throw new Error('nothing is drawn');
+    return found;
+  };
+
+  it('has a box for each step and an arrow from each that must be done before it', async () => {
+    const answer = await path(clean, '40-010');
+    const { nodes, edges } = graph(answer);
+    expect(nodes.map((n) => n.label)).toEqual(column(answer, 'what'));
+    const before = column(answer, 'after').flatMap((t) => String(t).split(', ').filter(Boolean));
+    expect(edges).toHaveLength(before.length);
+    const times = column(answer, 'time');
+    nodes.forEach((n, i) => {
+      expect(n.number?.x).toBeCloseTo(Number(times[i]), 9);
+    });
+  });
+
+  it('marks the chain that takes longest, from its first step to the part itself', async () => {
+    const { nodes, edges } = graph(await path(clean, '40'));
+    const bold = nodes.filter((n) => n.strong).map((n) => n.label.split(' ')[0]);
+    expect(bold).toEqual(['J103', 'take']);
+    expect(edges.filter((e) => e.strong)).toHaveLength(1);
+  });
+});

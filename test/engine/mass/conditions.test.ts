@@ -18,7 +18,7 @@ const loads = (condition: string): Entry[] =>
 describe('corner loads read in another condition than the parts', () => {
   const view = studyOf(...IN_KERB, ...loads('running'));
 
-  it.each(['mass-balance', 'mass-closure'])(
+  it.each(['mass-balance', 'mass-closure', 'mass-faults'])(
     'are refused by %s with both conditions named',
     async (id) => {
       await expect(askRegistered(id, view)).rejects.toMatchObject({

@@ -1,0 +1,279 @@
+import type { Finding } from '../../../study/index.ts';
+import type { BoundLook, DetailTable, Looked, Run } from '../../method.ts';
+import type { Candidate } from './candidate.ts';
+import { type Detection, detectionOf, SHOWS_FROM_U, sizeOf, spreads } from './detection.ts';
+import { FAULT_WORDS, slipWords } from './fault-words.ts';
+import {
+  CLOSES_FROM,
+  type FaultsFound,
+  findFaults,
+  type Slip,
+  type Suspect,
+  UNEXPLAINED_FROM,
+} from './find-faults.ts';
+import { type MassRecord, massOf, pointOf } from './mass-record.ts';
+import { readRecord } from './read-record.ts';
+import { type SetUp, setUp } from './set-up.ts';
+
+/** Suspects listed at most, and probability below which a row is none. */
+const LISTED = 20;
+const LEAST = 0.002;
+/** From this probability on a suspect is also found at its row. */
+const POINTED_AT = 0.3;
+
+/** Looks for the slips in a record that would explain why it does not close. */
+export function lookForFaults(bound: BoundLook, run: Run): Looked {
+  const set = setUp(readRecord(bound));
+  if (set.scorer.residuals.of.length === 0) return { findings: [nothingToCloseAgainst] };
+  const found = findFaults(set, (share) => run.tick(share));
+  const open = found.closes < CLOSES_FROM;
+  const detection = detectionOf(set);
+  return {
+    ...(open ? { detail: suspectTable(found, set.record) } : {}),
+    further: [limitTable(set), kindTable(detection, set.record)],
+    findings: [
+      ...(open ? openFindings(found, set) : [closed(found)]),
+      ...missingFindings(found, set.record),
+      ...hiddenFindings(detection, set.record),
+      ...(found.complete ? [] : [cutShort]),
+    ],
+  };
+}
+
+/** Ranks with ties counted at their worst. */
+export function ranksOf(suspects: readonly Suspect[]): number[] {
+  const shown = (s: Suspect) => s.probability.toPrecision(3);
+  return suspects.map(
+    (s) => suspects.filter((o) => o.probability > s.probability || shown(o) === shown(s)).length,
+  );
+}
+
+function suspectTable(found: FaultsFound, record: MassRecord): DetailTable {
+  const listed = found.suspects.filter((s) => s.probability >= LEAST).slice(0, LISTED);
+  const ranks = ranksOf(found.suspects);
+  const rows = listed.map((s, i) => suspectRow(s, ranks[i] ?? i + 1, record));
+  const unknown = unexplainedRow(found);
+  return {
+    title: 'Suspects, likeliest first; ties at their worst rank',
+    columns: [
+      { name: 'rank' },
+      { name: 'part' },
+      { name: 'what it would be' },
+      { name: 'explains', kind: 'mass', unit: 'kg' },
+      { name: 'in X', kind: 'massMoment', unit: 'kg.m' },
+      { name: 'in Y', kind: 'massMoment', unit: 'kg.m' },
+      { name: 'in Z', kind: 'massMoment', unit: 'kg.m' },
+      { name: 'probability', unit: '%' },
+      { name: 'or else' },
+      { name: 'check of a minute' },
+    ],
+    rows: unknown ? [...rows, unknown] : rows,
+  };
+}
+
+function suspectRow(suspect: Suspect, rank: number, record: MassRecord): (string | number)[] {
+  const [slip, ...more] = suspect.slips;
+  const { kind, what, check } = slipWords(slip, record);
+  const others = more.slice(0, 2).map((s) => slipWords(s, record).kind);
+  const [kg, x, y, z] = explainedBy(slip, record);
+  const label = record.rows[suspect.row]?.label ?? '';
+  const orElse = [...new Set(others.filter((k) => k !== kind))].join(', ');
+  return [rank, label, `${kind}: ${what}`, kg, x, y, z, suspect.probability, orElse, check];
+}
+
+type Explained = readonly [kg: number, x: number, y: number, z: number];
+
+/** Mass and moments about the axes of the vehicle's frame that a slip adds to the parts, kg and kg·m. */
+export function explainedBy({ candidate, absorbedKg }: Slip, { rows }: MassRecord): Explained {
+  const moved = absorbedKg
+    ? [
+        { row: candidate.row, kg: absorbedKg.kg },
+        { row: candidate.other ?? -1, kg: -absorbedKg.kg },
+      ]
+    : candidate.changes;
+  const along = (axis: 0 | 1 | 2) =>
+    moved.reduce((sum, { row, kg }) => sum + kg * (pointOf(rows[row])?.[axis] ?? 0), 0);
+  return [moved.reduce((sum, { kg }) => sum + kg, 0), along(0), along(1), along(2)];
+}
+
+/** What is left for a fault of no known kind, as a line of the table. */
+function unexplainedRow({ unexplained, left, residuals }: FaultsFound) {
+  if (unexplained < UNEXPLAINED_FROM) return undefined;
+  const of = (id: string) => left[residuals.of.findIndex((r) => r.id === id)] ?? 0;
+  const [kg, x, y, z] = ['mass', 'x', 'y', 'z'].map(of) as [number, number, number, number];
+  return [
+    '–',
+    'no row for certain',
+    `unexplained: ${unexplainedWords(kg, x)}`,
+    ...[kg, x, y, z, unexplained],
+    '',
+    'Read the scales again, then look for a part in no row and for positions mistyped.',
+  ];
+}
+
+/** A gap in force has a place by its moment; a missing mass has it as well. */
+function unexplainedWords(kg: number, x: number): string {
+  const at = Math.abs(kg) > 0.5 ? ` about X ${Math.round((1000 * x) / kg)} mm` : '';
+  const what = kg < 0 ? 'a part in no row, or a fault of another kind' : 'a fault of another kind';
+  return `${what}: ${kg.toPrecision(3)} kg${at}`;
+}
+
+const finding = (
+  code: string,
+  level: Finding['level'],
+  subject: string,
+  value: string,
+  what: string,
+  next: string,
+): Finding => ({
+  code,
+  level,
+  place: { ...(subject ? { subject } : {}), property: 'mass' },
+  value,
+  what,
+  next,
+});
+
+const percent = (p: number): string => `${(100 * p).toPrecision(2)} %`;
+
+function openFindings(found: FaultsFound, { record }: SetUp): Finding[] {
+  const pointed = found.suspects.filter((s) => s.probability >= POINTED_AT).slice(0, LISTED);
+  return [
+    ...pointed.map((s): Finding => {
+      const { kind, what, check } = slipWords(s.slips[0], record);
+      const row = record.rows[s.row];
+      const value = `${row?.written || massOf(row)}`;
+      return finding('suspect-row', 'doubt', row?.label ?? '', value, `${kind}: ${what}`, check);
+    }),
+    ...grossFinding(found),
+    ...(found.unexplained >= UNEXPLAINED_FROM ? [unexplained(found)] : []),
+  ];
+}
+
+/** Faults of opposite sign cancel in a gap: the sum of their sizes may be far larger. */
+function grossFinding({ best, residuals }: FaultsFound): Finding[] {
+  const gross = best.reduce((sum, c) => sum + c.changes.reduce((s, x) => s + Math.abs(x.kg), 0), 0);
+  const net = residuals.of.find((r) => r.id === 'mass')?.form.x;
+  if (net === undefined || gross <= Math.abs(net)) return [];
+  return [
+    finding(
+      'gross-error-may-be-larger',
+      'doubt',
+      '',
+      `${gross.toPrecision(3)} kg gross, ${net.toPrecision(3)} kg net`,
+      'the likeliest slips add up to more than the gap, since some cancel others in it',
+      'Check the suspects one by one; do not stop when the gap alone has closed.',
+    ),
+  ];
+}
+
+const unexplained = (found: FaultsFound): Finding =>
+  finding(
+    'unexplained',
+    'doubt',
+    '',
+    percent(found.unexplained),
+    'unexplained: there may be a fault here that is of no kind the search knows',
+    'Read the scales and the module again, look for a part in no row and for positions mistyped; then search again.',
+  );
+
+const closed = (found: FaultsFound): Finding =>
+  finding(
+    'record-closes',
+    'note',
+    '',
+    percent(found.closes),
+    'the record closes within its spread in every sum that could be made: no slip has to be thought of',
+    'Slips below the limit of detection may still be in it: see the table of limits.',
+  );
+
+const missingFindings = ({ missing }: FaultsFound, { rows }: MassRecord): Finding[] =>
+  missing.map(({ row, kg, u }) =>
+    finding(
+      'mass-left-for-missing',
+      'note',
+      rows[row]?.label ?? '',
+      `${Math.max(0, kg).toPrecision(3)} ± ${u.toPrecision(2)} kg`,
+      'no reading; what the sums leave for it under the likeliest explanation is no reading either',
+      'Weigh it, or look whether it is still on another part.',
+    ),
+  );
+
+function hiddenFindings({ hiddenPair }: Detection, { rows }: MassRecord): Finding[] {
+  if (!hiddenPair) return [];
+  const [a, b] = hiddenPair;
+  const name = (c: Candidate) => `${FAULT_WORDS[c.kind].kind} at ${rows[c.row]?.number ?? ''}`;
+  const net = [...a.changes, ...b.changes].reduce((sum, c) => sum + c.kg, 0);
+  return [
+    finding(
+      'gross-error-may-hide',
+      'note',
+      '',
+      `${(sizeOf(a) + sizeOf(b)).toPrecision(3)} kg gross behind ${Math.abs(net).toPrecision(1)} kg net`,
+      `two slips that no sum of this record would tell from none: ${name(a)} with ${name(b)}`,
+      'A gap that closes does not prove the rows: weigh heavy rows twice, or more modules in one piece.',
+    ),
+  ];
+}
+
+const nothingToCloseAgainst: Finding = finding(
+  'nothing-to-close-against',
+  'gap',
+  '',
+  '',
+  'neither corner loads nor a module weighed in one piece: there is no sum that could fail to close',
+  'Read the corner scales, or weigh a module in one piece and list its parts.',
+);
+
+const cutShort: Finding = finding(
+  'search-cut-short',
+  'note',
+  '',
+  '',
+  'the search met its limit before every promising set of slips was looked into: the order of weak suspects may change',
+  'Clear the first suspects, then search again.',
+);
+
+function limitTable({ scorer }: SetUp): DetailTable {
+  const u = spreads(scorer);
+  return {
+    title: `A slip shows in a sum from ${SHOWS_FROM_U} u on`,
+    columns: [
+      { name: 'sum' },
+      { name: 'from', kind: 'mass', unit: 'kg' },
+      { name: 'from, moment', kind: 'massMoment', unit: 'kg.m' },
+    ],
+    rows: scorer.residuals.of.map((r, d) => {
+      const limit = SHOWS_FROM_U * (u[d] ?? 0);
+      const name =
+        r.id === 'mass'
+          ? 'whole vehicle'
+          : r.kind === 'mass'
+            ? r.id
+            : `whole, ${r.id.toUpperCase()}`;
+      return r.kind === 'mass' ? [name, limit, ''] : [name, '', limit];
+    }),
+  };
+}
+
+function kindTable(detection: Detection, { rows }: MassRecord): DetailTable {
+  return {
+    title: 'Slips that these scales, modules and positions would show, by kind',
+    columns: [
+      { name: 'slip' },
+      { name: 'rows', kind: 'count' },
+      { name: 'would show in', kind: 'count' },
+      { name: 'smallest that shows', kind: 'mass', unit: 'kg' },
+      { name: 'largest that does not', kind: 'mass', unit: 'kg' },
+      { name: 'in' },
+    ],
+    rows: detection.kinds.map((k) => [
+      FAULT_WORDS[k.kind].kind,
+      k.rows,
+      k.shows,
+      Number.isFinite(k.least) ? k.least : 'none',
+      k.hidden,
+      k.hiddenRow === undefined ? '' : (rows[k.hiddenRow]?.number ?? ''),
+    ]),
+  };
+}

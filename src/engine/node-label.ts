@@ -1,0 +1,8 @@
+import type { Id, StudyView } from '../study/index.ts';
+
+/** Number and name of a node, as places and labels of an answer have it; its id when it is gone. */
+export function nodeLabel(view: Pick<StudyView, 'node'>, id: Id): string {
+  const node = view.node(id);
+  if (!node) return id;
+  return node.name === node.label ? node.label : `${node.label} ${node.name}`;
+}

@@ -1,0 +1,72 @@
+import { formUncertainty } from '../../quantity/index.ts';
+import type { BarRow, Bars, FigureNumber } from '../figure.ts';
+import type { BoundLook, Cell, Found, FoundRow, Looked } from '../method.ts';
+import { linearised } from '../propagate.ts';
+import { type Design, designOf } from './floor-designs.ts';
+
+/** Designs ranked by mass and by bending stiffness, each with its own spread. */
+export function lookAtDesigns(bound: BoundLook): Looked {
+  const designs = bound.tables.designs ?? [];
+  if (designs.length < 2) return {};
+  const ranked = (of: (d: Design) => number): BarRow[] =>
+    designs
+      .map((row, i) => rowOf(row, bound, of, i === 0))
+      .sort((a, b) => (a.number?.x ?? Infinity) - (b.number?.x ?? Infinity));
+  return {
+    figures: [
+      {
+        ...bars(
+          'Mass of the designs, with all they need',
+          'A bar for each design, the lightest first.',
+        ),
+        ...{ kind: 'mass', unit: 'kg', rows: ranked((d) => d.mass) },
+      },
+      {
+        ...bars('Bending stiffness of the designs', 'A bar for each design, the softest first.'),
+        ...{ kind: 'flexuralRigidity', unit: 'N.m', rows: ranked((d) => d.d) },
+      },
+    ],
+  };
+}
+
+const bars = (title: string, alt: string): Pick<Bars, 'f' | 'title' | 'alt' | 'from'> => ({
+  ...{ f: 'bars', title, alt, from: 'zero' },
+});
+
+function rowOf(
+  row: FoundRow,
+  bound: BoundLook,
+  of: (d: Design) => number,
+  isBuilt: boolean,
+): BarRow {
+  const label = row.terms.design?.text || row.label;
+  const number = numberOf(row, bound, of);
+  return { label, ...(number ? { number } : {}), ...(isBuilt ? { word: 'as built' } : {}) };
+}
+
+/** A number of one design with the spread of the cells it hangs on; undefined when one is missing. */
+function numberOf(
+  row: FoundRow,
+  { scalars }: BoundLook,
+  of: (d: Design) => number,
+): FigureNumber | undefined {
+  const sides = ['length', 'width'].flatMap((name) => found(name, scalars[name]));
+  const cells = [...sides, ...Object.entries(row.cells).flatMap(([name, c]) => found(name, c))];
+  const terms = Object.fromEntries(Object.entries(row.terms).map(([k, t]) => [k, t.text]));
+  const formula = (...xs: number[]): number => {
+    const at = Object.fromEntries(cells.map(([name], i) => [name, xs[i] ?? Number.NaN]));
+    const { length = Number.NaN, width = Number.NaN } = at;
+    return of(designOf({ ...terms, ...at }, length, width));
+  };
+  const { form } = linearised(
+    formula,
+    cells.map(([, cell]) => cell.form),
+  );
+  if (!Number.isFinite(form.x)) return undefined;
+  const u = formUncertainty(form);
+  const isWhole = cells.every(([, cell]) => cell.unknownSpread !== true);
+  return isWhole ? { x: form.x, u } : { x: form.x, u: 'incomplete', knownU: u };
+}
+
+const found = (name: string, cell: Found | undefined): (readonly [string, Cell])[] =>
+  cell && !('missing' in cell) ? [[name, cell]] : [];
