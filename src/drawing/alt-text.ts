@@ -17,7 +17,10 @@ export function altText(f: Figure, say: Layout['say']): string {
   const more = rows.length > SPOKEN ? [`and ${rows.length - SPOKEN} more`] : [];
   const numbers =
     said.length === 0 || f.f === 'isolines' ? '' : `${[...said, ...more].join('; ')}.`;
-  return [`${f.title}.`, f.alt, numbers, f.f === 'bars' ? WHISKERS : '']
+  return [`${f.title}.`, f.alt, numbers, hasWhiskers(f) ? WHISKERS : '']
     .filter((part) => part !== '')
     .join(' ');
 }
+
+const hasWhiskers = (f: Figure): boolean =>
+  f.f === 'bars' && f.rows.some(({ number: n }) => (n?.knownU ?? n?.u ?? 0) !== 0);

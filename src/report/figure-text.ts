@@ -55,7 +55,8 @@ function besideBars(f: Bars): string[] {
 
 function numberOf({ number, word }: Bars['rows'][number], f: Bars): string {
   if (!number) return word ? '' : 'not known';
-  const { text, lack } = sayNumber(kindNumber(number, f));
+  const beside = f.rows.flatMap((r) => (r.number ? [kindNumber(r.number, f)] : []));
+  const { text, lack } = sayNumber(kindNumber(number, f), beside);
   return lack === '' || word ? text : `${text}, ${lack}`;
 }
 

@@ -170,6 +170,11 @@ describe('what stands behind a figure', () => {
     ]);
   });
 
+  it('speaks of whiskers only where there are some', () => {
+    const rows = [{ label: 'a', number: { x: 1 } }];
+    expect(altText({ ...options, rows, lines: [] }, say)).not.toContain('Whiskers');
+  });
+
   it('is said in sentences', () => {
     expect(altText(balance, say)).toBe(
       'Balance: gap. Parts and scales on one scale. mass of the parts 1\u202f645.29 ± 0.20 kg; ' +

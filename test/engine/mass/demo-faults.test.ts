@@ -45,6 +45,19 @@ describe('the faulty record of the demo', async () => {
   const answer = await askRegistered('mass-faults', view);
   const cpu = process.cpuUsage(before);
 
+  it('draws its suspects as likely as the table has them', () => {
+    const drawn = answer.figures?.find((f) => f.title === 'Suspects by probability');
+    if (drawn?.f !== 'bars') throw new Error('no suspects are drawn');
+    const table = answer.detail?.rows.map((row) => row[7]);
+    expect(drawn.rows.map((row) => row.number?.x)).toEqual(table);
+    expect(drawn.rows[0]?.label.split(' ')[0]).toBe(
+      String(answer.detail?.rows[0]?.[1]).split(' ')[0],
+    );
+    expect(drawn.rows.find((row) => row.label.startsWith('10-021'))?.word).toBe(
+      'pounds as kilograms',
+    );
+  });
+
   it('lists its two missing readings, with what the sums leave for them', () => {
     const at = (code: string) =>
       answer.findings.filter((f) => f.code === code).map((f) => f.place.subject?.split(' ')[0]);

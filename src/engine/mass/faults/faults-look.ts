@@ -14,6 +14,7 @@ import {
 import { type MassRecord, massOf, pointOf } from './mass-record.ts';
 import { readRecord } from './read-record.ts';
 import { type SetUp, setUp } from './set-up.ts';
+import { suspectBars } from './suspect-bars.ts';
 
 /** Suspects listed at most, and probability below which a row is none. */
 const LISTED = 20;
@@ -29,7 +30,7 @@ export function lookForFaults(bound: BoundLook, run: Run): Looked {
   const open = found.closes < CLOSES_FROM;
   const detection = detectionOf(set);
   return {
-    ...(open ? { detail: suspectTable(found, set.record) } : {}),
+    ...(open ? suspectsOf(found, set.record) : {}),
     further: [limitTable(set), kindTable(detection, set.record)],
     findings: [
       ...(open ? openFindings(found, set) : [closed(found)]),
@@ -48,8 +49,21 @@ export function ranksOf(suspects: readonly Suspect[]): number[] {
   );
 }
 
-function suspectTable(found: FaultsFound, record: MassRecord): DetailTable {
+/** The likeliest suspects in a table, and drawn by their probability. */
+function suspectsOf(found: FaultsFound, record: MassRecord): Looked {
   const listed = found.suspects.filter((s) => s.probability >= LEAST).slice(0, LISTED);
+  const unexplained = found.unexplained < UNEXPLAINED_FROM ? undefined : found.unexplained;
+  return {
+    detail: suspectTable(found, listed, record),
+    figures: [suspectBars(listed, unexplained, record)],
+  };
+}
+
+function suspectTable(
+  found: FaultsFound,
+  listed: readonly Suspect[],
+  record: MassRecord,
+): DetailTable {
   const ranks = ranksOf(found.suspects);
   const rows = listed.map((s, i) => suspectRow(s, ranks[i] ?? i + 1, record));
   const unknown = unexplainedRow(found);
