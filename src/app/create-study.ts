@@ -5,6 +5,8 @@ export interface NewStudy {
   readonly title: string;
   readonly vehicle: string;
   readonly by: string;
+  /** Who the store notes as having brought it; `by` when absent. */
+  readonly hand?: string;
   readonly invented: boolean;
   readonly note?: string;
 }
@@ -36,7 +38,7 @@ export async function createStudy(library: Library, spec: NewStudy): Promise<Id>
       },
     },
   ];
-  await library.record(study, spec.by, `new study ${title}`, entries);
+  await library.record(study, spec.by, `new study ${title}`, entries, undefined, spec.hand);
   return study;
 }
 

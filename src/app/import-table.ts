@@ -17,6 +17,8 @@ export { TABLE_FORMS } from '../capture/index.ts';
 export interface ImportRequest extends Pick<TableRequest, 'file' | 'open' | 'size' | 'sheet'> {
   readonly form: TableForm;
   readonly by: string;
+  /** Who the store notes as having brought it; `by` when absent. */
+  readonly hand?: string;
   readonly overrides?: Overrides;
   readonly progress?: (progress: TableProgress) => void;
 }
@@ -44,7 +46,7 @@ export async function importTableInto(
   request: ImportRequest,
 ): Promise<Imported> {
   const read = await importTable(await tableRequest(library, study, request));
-  const stage = await library.store.stage(study, request.by);
+  const stage = await library.store.stage(study, request.hand ?? request.by);
   const words = `import ${request.form} from ${request.file}`;
   let changes = 0;
   try {

@@ -112,15 +112,19 @@ export class Library {
     return ulid(Date.now(), Math.random);
   }
 
-  /** Records one gesture; the change is on disk when this returns. */
+  /**
+   * Records one gesture; the change is on disk when this returns. `hand` is who the store notes as
+   * having brought it.
+   */
   async record(
     study: Id,
     by: string,
     words: string,
     entries: readonly Entry[],
     undoes?: Id,
+    hand = by,
   ): Promise<Change> {
-    const stage = await this.store.stage(study, by);
+    const stage = await this.store.stage(study, hand);
     try {
       // Only now, when nobody else can write: a count taken before could be used up meanwhile.
       const author = await this.author(study, by);

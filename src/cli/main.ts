@@ -7,6 +7,7 @@ import { checkLibraryCommand } from './check-library.ts';
 import { claimCommand } from './claim.ts';
 import { compareCommand } from './compare.ts';
 import { demoCommand } from './demo.ts';
+import { devicesCommand } from './devices.ts';
 import { historyCommand } from './history.ts';
 import { importCommand } from './import.ts';
 import { type Io, PROCESS_IO, printError } from './io.ts';
@@ -70,6 +71,7 @@ function program(io: Io): Command {
     backupCommand,
     restoreCommand,
     checkLibraryCommand,
+    devicesCommand,
     labelsCommand,
     reportCommand,
     serveCommand,

@@ -134,6 +134,32 @@ export const bundleAnswer = z.strictObject({
   missing: z.array(sha256),
 });
 
+/** POST /api/pair, on the network only: the code that the desk shows, with or without its blank. */
+export const pairPost = z.strictObject({
+  code: z.string().regex(/^[\d ]{6,12}$/, 'a code is eight digits'),
+  name: z.string().trim().min(1).max(60),
+});
+const pairedDevice = z
+  .strictObject({ id, name: z.string(), paired: z.string() })
+  .meta({ id: 'PairedDevice' });
+/** The token is given out here and never again. */
+export const pairAnswer = z.strictObject({ token: z.string(), device: pairedDevice });
+
+/** POST /api/pairing, on this machine only. */
+export const pairingAnswer = z.strictObject({
+  code: z.string(),
+  /** ISO 8601, UTC. */
+  expires: z.string(),
+  /** To open on the device; `/trust` and `/pair` below each. */
+  addresses: z.array(z.string()),
+  /** SHA-256 of the authority's certificate, for the eye. */
+  fingerprint: z.string(),
+});
+
+/** GET /api/devices, DELETE /api/devices/:device, on this machine only. */
+export const devicesAnswer = z.strictObject({ devices: z.array(pairedDevice) });
+export const devicePath = z.strictObject({ device: id });
+
 /** PUT /api/blobs */
 export const blobAnswer = z.strictObject({ hash: sha256 });
 export const blobPath = z.strictObject({ hash: sha256 });
@@ -154,4 +180,8 @@ export type StudyAnswersAnswer = Shape<typeof studyAnswersAnswer>;
 export type ImportQuery = Shape<typeof importQuery>;
 export type ImportAnswer = Shape<typeof importAnswer>;
 export type BundleAnswer = Shape<typeof bundleAnswer>;
+export type PairPost = Shape<typeof pairPost>;
+export type PairAnswer = Shape<typeof pairAnswer>;
+export type PairingAnswer = Shape<typeof pairingAnswer>;
+export type DevicesAnswer = Shape<typeof devicesAnswer>;
 export type BlobAnswer = Shape<typeof blobAnswer>;

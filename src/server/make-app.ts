@@ -1,8 +1,11 @@
+import type { RequestListener, Server } from 'node:http';
+import { createServer } from 'node:https';
 import helmet from '@fastify/helmet';
 import fastify, { type FastifyInstance } from 'fastify';
 import type { Library } from '../app/index.ts';
 import { answerErrors, type Log, noSuchRoute } from './answer-errors.ts';
 import { checkSchema } from './check-schema.ts';
+import type { Door } from './door.ts';
 import { checkCaller, requireToken } from './guard.ts';
 import { addDocument, documentRoutes } from './openapi.ts';
 import { servePages } from './pages.ts';
@@ -20,8 +23,14 @@ export interface AppOptions {
   readonly library: Library;
   /** Folder of the built pages. */
   readonly webDir: string;
-  readonly token: string;
+  readonly door: Door;
   readonly log: Log;
+  /** Certificate and key of a server on the network. */
+  readonly tls?: { readonly cert: string; readonly key: string };
+  /** Routes of this door beside those that every door has. */
+  readonly more?: (api: Scope) => void;
+  /** Adds routes below /api, and pages, for which nobody needs to sign in. */
+  readonly open?: (api: Scope, pages: FastifyInstance) => Promise<void>;
 }
 
 const ROUTES: readonly AddRoutes[] = [
@@ -40,22 +49,30 @@ const ROUTES: readonly AddRoutes[] = [
 export async function makeApp({
   library,
   webDir,
-  token,
+  door,
   log,
+  tls,
+  more,
+  open,
 }: AppOptions): Promise<FastifyInstance> {
   const onError = answerErrors(log);
-  const app = fastify({ frameworkErrors: onError, bodyLimit: 2 ** 20 });
+  const app = fastify({
+    ...{ frameworkErrors: onError, bodyLimit: 2 ** 20 },
+    ...(tls ? { serverFactory: overTls(tls) } : {}),
+  });
+  app.decorateRequest('author', '');
   app.setErrorHandler(onError);
   app.setValidatorCompiler(checkSchema);
   // What is stored goes out as it is, whatever version wrote it: tests hold answers to their
   // schemas, no answer is held back for them.
   app.setSerializerCompiler(() => JSON.stringify);
-  app.addHook('onRequest', async (request) => checkCaller(request));
+  app.addHook('onRequest', async (request) => checkCaller(request, door));
   await app.register(helmet, HEADERS);
   await documentRoutes(app);
+  await app.register(async (api) => open?.(api as Scope, app), { prefix: '/api' });
   await app.register(
     async (api) => {
-      await requireToken(api, token);
+      await requireToken(api, door);
       api.addHook(
         'onRequest',
         async (_request, reply) => void reply.header('cache-control', 'no-store'),
@@ -64,12 +81,19 @@ export async function makeApp({
         throw noSuchRoute(request);
       });
       for (const add of ROUTES) await api.register(async (scope) => add(scope as Scope, library));
+      more?.(api as Scope);
     },
     { prefix: '/api' },
   );
   await servePages(app, webDir);
   return app;
 }
+
+/** Requests and answers are the same over TLS; only the type of the server's own class differs. */
+const overTls =
+  (tls: { readonly cert: string; readonly key: string }) =>
+  (handler: RequestListener): Server =>
+    createServer(tls, handler) as unknown as Server;
 
 /** Scripts, workers and everything else from here only; WebAssembly and pictures from memory too. */
 const HEADERS = {

@@ -35,8 +35,10 @@ test('lists every route', async () => {
     Object.keys(methods).map((method) => `${method.toUpperCase()} ${path}`),
   );
   expect(routes.sort()).toEqual([
+    'DELETE /api/devices/{device}',
     'GET /api/about',
     'GET /api/blobs/{hash}',
+    'GET /api/devices',
     'GET /api/openapi.json',
     'GET /api/questions',
     'GET /api/studies',
@@ -46,6 +48,7 @@ test('lists every route', async () => {
     'GET /api/studies/{study}/report.pdf',
     'POST /api/ask',
     'POST /api/bundles',
+    'POST /api/pairing',
     'POST /api/studies',
     'POST /api/studies/{study}/changes',
     'POST /api/studies/{study}/import',

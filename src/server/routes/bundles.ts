@@ -2,8 +2,9 @@ import type { FastifyReply } from 'fastify';
 import { importBundle, type Library, writeBundle } from '../../app/index.ts';
 import { onDisk } from '../body-on-disk.ts';
 import { bundleAnswer, bundleQuery, studyPath } from '../contract.ts';
+import { handOf } from '../door.ts';
 import { takeRawBodies } from '../raw-body.ts';
-import { type AddRoutes, AUTHOR, bytesAnswer, FAILURES, rawBody } from './route.ts';
+import { type AddRoutes, bytesAnswer, FAILURES, rawBody } from './route.ts';
 
 /** Held on disk while it is checked and read; larger ones come in by the command line. */
 const BUNDLE_LIMIT = 2 * 2 ** 30;
@@ -36,8 +37,9 @@ export const addBundles: AddRoutes = (scope, library) => {
       },
     },
     async (request) => {
-      const { file, by = AUTHOR } = request.query;
-      return onDisk(request, BUNDLE_LIMIT, file, (path) => importBundle(library, path, by, file));
+      const { file, by } = request.query;
+      const hand = handOf(request.author, by);
+      return onDisk(request, BUNDLE_LIMIT, file, (path) => importBundle(library, path, hand, file));
     },
   );
 };

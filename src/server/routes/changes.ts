@@ -7,7 +7,7 @@ import {
   changesQuery,
   studyPath,
 } from '../contract.ts';
-import { type AddRoutes, AUTHOR, FAILURES } from './route.ts';
+import { type AddRoutes, FAILURES } from './route.ts';
 
 /** A change may carry a chunk of an imported table. */
 const BODY_LIMIT = 16 * 2 ** 20;
@@ -36,7 +36,7 @@ export const addChanges: AddRoutes = (scope, library) => {
         response: { 200: ackAnswer, ...FAILURES },
       },
     },
-    ({ params, body }) => library.accept(params.study, body.changes, AUTHOR),
+    ({ params, body, author }) => library.accept(params.study, body.changes, author),
   );
 };
 

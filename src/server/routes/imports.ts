@@ -7,8 +7,9 @@ import {
   importQuery,
   studyPath,
 } from '../contract.ts';
+import { handOf } from '../door.ts';
 import { takeRawBodies } from '../raw-body.ts';
-import { type AddRoutes, AUTHOR, FAILURES, rawBody } from './route.ts';
+import { type AddRoutes, FAILURES, rawBody } from './route.ts';
 
 /** Held on disk while it is checked and read; larger tables come in by the command line. */
 const TABLE_LIMIT = 512 * 2 ** 20;
@@ -31,7 +32,7 @@ export const addImports: AddRoutes = (scope, library) => {
       const { study } = await library.findStudy(request.params.study);
       const { file } = request.query;
       return onDisk(request, TABLE_LIMIT, file, (path) =>
-        importFrom(library, study, path, request.query),
+        importFrom(library, study, path, request.query, request.author),
       );
     },
   );
@@ -42,15 +43,16 @@ async function importFrom(
   study: string,
   path: string,
   query: ImportQuery,
+  author: string,
 ): Promise<ImportAnswer> {
-  const { form, file, dry, by = AUTHOR, overrides, sheet } = query;
+  const { form, file, dry, by = author, overrides, sheet } = query;
   const choice = {
     ...(sheet === undefined ? {} : { sheet }),
     ...(overrides?.decimal === undefined ? {} : { decimal: overrides.decimal }),
   };
   const request = {
     ...(await fileToImport(path, choice, file)),
-    ...{ form, by },
+    ...{ form, by, hand: handOf(author, by) },
     ...(overrides === undefined ? {} : { overrides }),
   };
   if (dry === '1') return { preview: await previewTableInto(library, study, request) };

@@ -28,9 +28,6 @@ export type Scope = FastifyInstance<
 /** Adds the routes of one subject. */
 export type AddRoutes = (scope: Scope, library: Library) => void;
 
-/** Author of what comes by this door: whoever holds the token of this machine's server. */
-export const AUTHOR = 'local';
-
 /** How every route can fail. */
 export const FAILURES = {
   '4xx': refusalsAnswer,

@@ -1,6 +1,7 @@
 import { createStudy } from '../../app/index.ts';
 import { newStudy, newStudyAnswer, studiesAnswer } from '../contract.ts';
-import { type AddRoutes, AUTHOR, FAILURES } from './route.ts';
+import { handOf } from '../door.ts';
+import { type AddRoutes, FAILURES } from './route.ts';
 
 export const addStudies: AddRoutes = (scope, library) => {
   scope.get(
@@ -17,9 +18,10 @@ export const addStudies: AddRoutes = (scope, library) => {
         response: { 200: newStudyAnswer, ...FAILURES },
       },
     },
-    async ({ body }) => {
-      const { title, vehicle, invented = false, by = AUTHOR } = body;
-      return { study: await createStudy(library, { title, vehicle, invented, by }) };
+    async ({ body, author }) => {
+      const { title, vehicle, invented = false, by = author } = body;
+      const hand = handOf(author, by);
+      return { study: await createStudy(library, { title, vehicle, invented, by, hand }) };
     },
   );
 };
