@@ -15,6 +15,8 @@ const NEEDED = [
   ['pdftotext', 'poppler-utils'],
   ['pdfinfo', 'poppler-utils'],
   ['strace', 'strace'],
+  ['openssl', 'openssl'],
+  ['mount', 'mount'],
 ] as const;
 
 const STEPS = ['types', 'lint', 'registry:check', 'build:web'] as const;

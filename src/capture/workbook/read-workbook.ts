@@ -1,4 +1,4 @@
-import { type Cell, type CellValue, readXlsx, type Sheet } from 'hucre/xlsx';
+import type { Cell, CellValue, Sheet } from 'hucre/xlsx';
 import { type Finding, type Place, RefusalError } from '../../study/index.ts';
 import type { DecimalSign } from '../detect.ts';
 import { numberText } from './number-text.ts';
@@ -89,6 +89,8 @@ async function wantedSheet(
     return isWanted;
   };
   try {
+    // Loaded here so that pages and commands that read no workbook start without it.
+    const { readXlsx } = await import('hucre/xlsx');
     const [sheet] = (await readXlsx(bytes, { readStyles: true, sheets })).sheets;
     if (sheet) return { sheet, names };
   } catch (error) {
