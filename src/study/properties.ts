@@ -17,6 +17,11 @@ export const PROPERTIES: readonly PropertyDef[] = [
     unit: 'mm',
     of: ['part'],
   },
+  scalar('volume', 'volume of the material, each piece', 'volume', 'cm3', 'part'),
+  scalar('density', 'density', 'density', 'kg/m3', 'part'),
+  scalar('sampleCount', 'pieces of the sample', 'count', '1', 'part'),
+  scalar('sampleMass', 'mass of the sample', 'mass', 'g', 'part'),
+  scalar('fillVolume', 'volume filled by the book', 'volume', 'L', 'part'),
   text('material', 'material', 'part'),
   text('process', 'process', 'part'),
 

@@ -1,4 +1,5 @@
 import type { ScalarColumn, TableInput, TermColumn } from '../method.ts';
+import { expectedByMaterial } from './expected-mass.ts';
 import { partAssembly, partCoordinate, partMass } from './part-columns.ts';
 
 /** Numbers by which parts are named in lists of what a module holds. */
@@ -42,6 +43,19 @@ export const searchColumns: TableInput['columns'] = [
     optional: true,
     where: 'pieces of the part',
     find: (at, row) => at.number(row, 'count'),
+  } satisfies ScalarColumn,
+  {
+    in: 'scalar',
+    name: 'expected',
+    symbol: 'm₀',
+    kind: 'mass',
+    unit: 'kg',
+    meaning: 'mass expected by other means than a scale',
+    range: [0.0001, 500],
+    bounds: { above: 0 },
+    optional: true,
+    where: 'volume or sheet of the part times the density of its material',
+    find: (at, row) => expectedByMaterial(at, row),
   } satisfies ScalarColumn,
   {
     in: 'term',

@@ -18,7 +18,7 @@ const net = (axis: 'X' | 'Y' | 'Z', about: string): OutputSpec => ({
 
 const part = (number: string, name: string, mass: string, y: string, written: string) => ({
   ...{ number, name, mass, x: '60 ± 5 mm', y, z: '230 ± 5 mm', assembly: '60', pieces: '1' },
-  ...{ instrument: 'scale B', written },
+  ...{ expected: '5 ± 3 kg', instrument: 'scale B', written },
 });
 
 export default question({

@@ -1,5 +1,5 @@
 import type { Id, StudyView } from '../../study/index.ts';
-import type { Finder, TableInput } from '../method.ts';
+import type { TableInput } from '../method.ts';
 
 /** Parts of a module by node: those listed, an assembly standing for all below it, less those taken out. */
 export function partsInModule(view: StudyView, module: Id): readonly Id[] {
@@ -16,9 +16,9 @@ export function partsInModule(view: StudyView, module: Id): readonly Id[] {
 }
 
 /** Assemblies and trials that were weighed in one piece. */
-export const modulesOf = ({ view, subject }: Finder): readonly Id[] =>
+export const modulesIn = (view: StudyView, under: Id): readonly Id[] =>
   (['assembly', 'trial'] as const)
-    .flatMap((kind) => view.nodes(kind, subject))
+    .flatMap((kind) => view.nodes(kind, under))
     .filter((n) => view.properties(n.id).includes('moduleMass'))
     .map((n) => n.id);
 
@@ -28,7 +28,7 @@ export const MODULES: TableInput = {
   name: 'modules',
   meaning: 'one module that was weighed in one piece',
   where: 'assemblies and trials of the vehicle with a mass as lowered',
-  rows: modulesOf,
+  rows: (at) => modulesIn(at.view, at.subject),
   columns: [
     {
       in: 'scalar',

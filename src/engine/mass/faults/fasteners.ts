@@ -24,3 +24,24 @@ export function fastenerCounts(name: string, joints: readonly JointEnds[]): numb
     .filter((n) => Number.isFinite(n));
   return counts.length > 1 ? [...counts, counts.reduce((a, b) => a + b, 0)] : counts;
 }
+
+const STEEL = 7850;
+/** Head over thread: diameter and height, common practice for hexagon and socket heads. */
+const HEAD = { diameter: 1.6, height: 0.8 };
+/** Relative spread of a fastener's mass by its thread and length: heads, washers and points differ. */
+export const BOLT_SPREAD = 0.35;
+
+/**
+ * Mass of so many steel bolts of the one thread and length that a name has, kg; undefined where
+ * it has none or several, or a pitch in the place of the length.
+ */
+export function boltMass(name: string, pieces: number): number | undefined {
+  const sizes = threadsIn(name).flatMap((t) => {
+    const [d, l] = t.slice(1).split('x').map(Number);
+    return d !== undefined && l !== undefined && l > d ? [{ d: d / 1000, l: l / 1000 }] : [];
+  });
+  const [size, ...more] = sizes;
+  if (!size || more.length > 0 || threadsIn(name).length > 1 || !(pieces > 0)) return undefined;
+  const head = (Math.PI / 4) * (HEAD.diameter * size.d) ** 2 * HEAD.height * size.d;
+  return pieces * STEEL * ((Math.PI / 4) * size.d ** 2 * size.l + head);
+}

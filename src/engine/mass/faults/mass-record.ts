@@ -20,7 +20,7 @@ export interface MassRow {
   /** The mass as it was written, empty when that is not known. */
   readonly written: string;
   /** Mass to be expected by other means than a scale, with its relative spread. */
-  readonly expected?: { readonly kg: number; readonly relative: number; readonly by: string };
+  readonly expected?: { readonly kg: number; readonly relative: number };
 }
 
 /** A set of parts weighed in one piece. */

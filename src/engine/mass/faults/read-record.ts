@@ -1,8 +1,9 @@
-import { FormBuilder, type LinearForm } from '../../../quantity/index.ts';
+import { FormBuilder, formUncertainty, type LinearForm } from '../../../quantity/index.ts';
 import type { BoundLook, Cell, Found, FoundRow } from '../../method.ts';
 import { listIn, moduleClosures } from '../module-closure.ts';
+import { productOf } from '../product.ts';
+import { BOLT_SPREAD, boltMass } from './fasteners.ts';
 import type { JointEnds, MassModule, MassRecord, MassRow, WholeVehicle } from './mass-record.ts';
-import { productOf } from './residuals.ts';
 
 /** Relative spread taken for a mass that was written without one. */
 const UNSTATED = 0.01;
@@ -44,7 +45,19 @@ function rowOf(row: FoundRow): MassRow {
     pieces: formOf(row.cells.pieces)?.x ?? Number.NaN,
     instrument: instrument?.text ?? '',
     written: written?.text ?? '',
+    ...expectedOf(row),
   };
+}
+
+/** A mass expected by other means than a scale; of no use without a spread. */
+function expectedOf({ cells, terms }: FoundRow): Pick<MassRow, 'expected'> {
+  const { expected, pieces } = cells;
+  if (expected && !('missing' in expected) && !expected.unknownSpread && expected.form.x > 0)
+    return {
+      expected: { kg: expected.form.x, relative: formUncertainty(expected.form) / expected.form.x },
+    };
+  const bolts = boltMass(terms.name?.text ?? '', formOf(pieces)?.x ?? Number.NaN);
+  return bolts === undefined ? {} : { expected: { kg: bolts, relative: BOLT_SPREAD } };
 }
 
 const formOf = (found: Found | undefined): LinearForm | undefined =>

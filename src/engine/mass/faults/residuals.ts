@@ -1,4 +1,5 @@
 import { covariance, differenceOf, FormBuilder, type LinearForm } from '../../../quantity/index.ts';
+import { productOf } from '../product.ts';
 import type { MassRecord, MassRow } from './mass-record.ts';
 import type { Matrix } from './small-matrix.ts';
 
@@ -95,12 +96,6 @@ function momentOf(rows: readonly MassRow[], axis: number, centre: readonly numbe
   }
   return sum.done();
 }
-
-/** To first order. */
-export const productOf = (a: LinearForm, b: LinearForm): LinearForm => {
-  const { by } = new FormBuilder().add(a, b.x).add(b, a.x);
-  return { x: a.x * b.x, by };
-};
 
 const nowhere = (row: MassRow, axis: number, x: number): LinearForm => ({
   x,
