@@ -6,6 +6,7 @@ import { performance } from 'node:perf_hooks';
 import { answerStudy, askStudy, loadAll } from '../src/engine/index.ts';
 import { extend, fold, type StudyView } from '../src/study/index.ts';
 import { openingSection } from './opening.ts';
+import { propagationSection } from './propagation.ts';
 import { removalSection } from './removal.ts';
 import { editOf, repeatable, syntheticChanges } from './synthetic-study.ts';
 
@@ -87,6 +88,7 @@ line(
   `${(edit / (foldWhole + first)).toFixed(2)} x opening the study anew`,
 );
 
+propagationSection(changes, questions, line);
 removalSection(PARTS, JOINTS, questions, median, line);
 await openingSection(line);
 

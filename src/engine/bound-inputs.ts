@@ -10,6 +10,8 @@ import type { GapsByTerm } from './row-worker.ts';
 export interface LaidOut {
   cells?: FlatCells;
   rows?: FlatRows<BoundRow, GapsByTerm>;
+  /** Columns of sums and scalars, used again once the outputs are made of them. */
+  columns?: readonly Float64Array[];
 }
 
 /** Inputs found for one question and one subject. */

@@ -97,8 +97,8 @@ function meanTerm(moving: readonly number[], bend: ByTwo, cov: ByTwo): number {
   let sum = 0;
   for (const i of moving)
     for (const j of moving) {
-      const shared = i <= j ? cov(i, j) : 0;
-      if (shared !== 0) sum += (i === j ? 0.5 : 1) * bend(i, j) * shared;
+      const bent = i <= j ? bend(i, j) : 0;
+      if (bent !== 0) sum += (i === j ? 0.5 : 1) * bent * cov(i, j);
     }
   return sum;
 }
@@ -109,8 +109,9 @@ function meanTerm(moving: readonly number[], bend: ByTwo, cov: ByTwo): number {
  */
 function addedVariance(moving: readonly number[], bend: ByTwo, cov: ByTwo): number {
   const hessian = moving.map((i) => moving.map((j) => bend(i, j)));
+  const times = (h: number, i: number, j: number): number => (h === 0 ? 0 : h * cov(i, j));
   const product = hessian.map((row) =>
-    moving.map((j) => row.reduce((sum, h, k) => sum + h * cov(moving[k] ?? 0, j), 0)),
+    moving.map((j) => row.reduce((sum, h, k) => sum + times(h, moving[k] ?? 0, j), 0)),
   );
   return product.reduce(
     (sum, row, i) => row.reduce((s, a, j) => s + 0.5 * a * (product[j]?.[i] ?? 0), sum),
@@ -124,6 +125,9 @@ function dependsOn(f: Formula, xs: readonly number[], i: number): boolean {
   return Number.isNaN(f(...others.map((x, k) => (k === i ? Number.NaN : x))));
 }
 
+/** Differences of corners below this many spacings of doubles are rounding: nothing is mixed. */
+const ROUNDING = 8 * Number.EPSILON;
+
 /** ∂²f/∂xᵢ∂xⱼ by four corners a tenth of a standard uncertainty away. */
 export function mixedDifference(
   f: Formula,
@@ -135,8 +139,10 @@ export function mixedDifference(
   const [hi, hj] = [0.1 * (us[i] ?? 0), 0.1 * (us[j] ?? 0)];
   const at = (si: number, sj: number) =>
     f(...xs.map((x, k) => x + (k === i ? si * hi : 0) + (k === j ? sj * hj : 0)));
-  const corner = at(1, 1) - at(1, -1) - at(-1, 1) + at(-1, -1);
-  return corner / (4 * hi * hj);
+  const [pp, pm, mp, mm] = [at(1, 1), at(1, -1), at(-1, 1), at(-1, -1)];
+  const corner = pp - pm - mp + mm;
+  const size = Math.max(Math.abs(pp), Math.abs(pm), Math.abs(mp), Math.abs(mm));
+  return Math.abs(corner) <= ROUNDING * size ? 0 : corner / (4 * hi * hj);
 }
 
 /** First order with its second-order mean term, of numbers with forms of any kind. */

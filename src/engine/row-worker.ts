@@ -4,8 +4,6 @@ import type { BoundRow } from './bound-row.ts';
 import type { FlatCells } from './flat-cells.ts';
 import type { RowLists, RowWork } from './forms/flat-rows.ts';
 import { Multilinear } from './forms/multilinear.ts';
-import type { Numbering } from './forms/numbering.ts';
-import type { Variables } from './forms/variables.ts';
 import type { Found, TallyBody } from './method.ts';
 import { mixedDifference, slopesInto } from './propagate.ts';
 
@@ -52,7 +50,6 @@ export class RowWorker implements RowWork<BoundRow, GapsByTerm> {
   constructor(
     { terms }: TallyBody,
     private readonly cells: FlatCells,
-    private readonly variables: Variables,
   ) {
     this.columns = terms.length;
     this.room = cells.vars.length;
@@ -73,26 +70,23 @@ export class RowWorker implements RowWork<BoundRow, GapsByTerm> {
   }
 
   work(row: BoundRow, i: number, into: RowLists<GapsByTerm>): void {
-    const places = this.variables.numbering();
-    let met = 0;
-    for (const k of this.#needed) met += this.#number(i, k, places, into);
-    this.#isShared = met > places.count;
+    this.#isShared = false;
+    for (const k of this.#needed) this.#number(i, k, into);
     for (let t = 0; t < this.#terms.length; t++) {
       const term = this.#terms[t];
-      if (term && this.#load(term, i)) this.#workTerm(t, term, i, places, into);
+      if (term && this.#load(term, i)) this.#workTerm(t, term, i, into);
     }
     if (this.cells.gaps.has(i)) into.setGaps(this.#gapsOf(row));
   }
 
-  /** Gives the variables of a cell their places in the row; returns how many it has. */
-  #number(i: number, k: number, places: Numbering, into: RowLists<GapsByTerm>): number {
-    const [start, end] = [this.#startOf(i, k), this.#endOf(i, k)];
-    for (let at = start; at < end; at++) {
+  /** Gives the variables of a cell their places in the row. */
+  #number(i: number, k: number, into: RowLists<GapsByTerm>): void {
+    const end = this.#endOf(i, k);
+    for (let at = this.#startOf(i, k); at < end; at++) {
       const variable = this.cells.vars[at] ?? 0;
-      const known = places.count;
-      if (places.placeOf(variable) === known) into.addVariable(variable);
+      if (into.placeOf(variable) < 0) into.addVariable(variable);
+      else this.#isShared = true;
     }
-    return end - start;
   }
 
   /** Puts the arguments of a term where its formula finds them; false when one is missing. */
@@ -107,42 +101,28 @@ export class RowWorker implements RowWork<BoundRow, GapsByTerm> {
     return true;
   }
 
-  #workTerm(
-    t: number,
-    term: TermWork,
-    i: number,
-    places: Numbering,
-    into: RowLists<GapsByTerm>,
-  ): void {
+  #workTerm(t: number, term: TermWork, i: number, into: RowLists<GapsByTerm>): void {
     const { each, needs, xs, us, slopes, products } = term;
     const x = each(...xs);
-    if (products?.agrees(x, xs)) products.slopesInto(slopes, xs);
-    else slopesInto(slopes, each, xs, us, x, term.derivatives);
+    if (!products?.slopesInto(slopes, xs, x)) slopesInto(slopes, each, xs, us, x, term.derivatives);
     let curvature = 0;
     for (let k = 0; k < needs.length; k++) {
       const u = us[k] ?? 0;
       if (u === 0) continue;
       curvature += 0.5 * (slopes.second[k] ?? 0) * u * u;
-      this.#contribute(t, i, needs[k] ?? -1, slopes.first[k] ?? 0, places, into);
+      this.#contribute(t, i, needs[k] ?? -1, slopes.first[k] ?? 0, into);
     }
     into.setField(t, x);
     if (this.#isShared) curvature += this.#sharedCurvature(term, i);
     into.setField(this.columns + t, curvature);
   }
 
-  #contribute(
-    t: number,
-    i: number,
-    k: number,
-    slope: number,
-    places: Numbering,
-    into: RowLists<GapsByTerm>,
-  ): void {
+  #contribute(t: number, i: number, k: number, slope: number, into: RowLists<GapsByTerm>): void {
     if (slope === 0) return;
     const { vars, columns } = this.cells;
     const end = this.#endOf(i, k);
     for (let at = this.#startOf(i, k); at < end; at++)
-      into.add(t, places.placeOf(vars[at] ?? 0), slope * (columns[0]?.[at] ?? 0));
+      into.add(t, into.placeOf(vars[at] ?? 0), slope * (columns[0]?.[at] ?? 0));
   }
 
   /** Σ over i < j of f″ᵢⱼ cov(i, j): only where two cells of the row share variables. */

@@ -6,7 +6,7 @@ import {
   placesMissing,
   placesUnknown,
 } from './body-out.ts';
-import type { BoundInputs } from './bound-inputs.ts';
+import type { BoundInputs, LaidOut } from './bound-inputs.ts';
 import type { BoundRow } from './bound-row.ts';
 import { flatCells } from './flat-cells.ts';
 import { Aligned } from './forms/aligned.ts';
@@ -39,10 +39,11 @@ export function runTally(
   const { variables, before } = bound;
   const table = bound.tables[body.table] ?? [];
   const cells = bound.cells ?? flatCells(table, variables);
-  const rows = flatRows(table, new RowWorker(body, cells, variables), before.rows);
+  const rows = flatRows(table, new RowWorker(body, cells), before.rows);
   before.rows = rows;
   run.tick(0.5);
-  const { sums, aligned } = sumsOf(body, rows, formsOf(scalars, variables), variables);
+  const forms = formsOf(scalars, variables);
+  const { sums, aligned } = sumsOf(body, rows, forms, variables, before);
   const outs = body.outputs.map((spec) => outOf(spec, sums, aligned, scalars));
   const groupsBy = (column: string) =>
     groupsOf(table, column).map(([group, own]) => groupRow(body, group, own, variables));
@@ -70,19 +71,22 @@ function sumsOf(
   rows: Rows,
   scalars: readonly IndexedForm[],
   variables: Variables,
+  before: LaidOut = {},
 ): Sums {
   const numbering = variables.numbering();
   const places = numbering.placesOf(rows.vars);
   const scalarPlaces = scalars.map((form) => numbering.placesOf(form.vars));
   const vars = numbering.met();
+  const spare = [...(before.columns ?? [])].filter((list) => list.length === vars.length);
   const column = (at: Int32Array, c: ArrayLike<number>) =>
-    added(new Float64Array(vars.length), at, c);
+    added(spare.pop()?.fill(0) ?? new Float64Array(vars.length), at, c);
   // Where no variable comes twice the rows one after the other are the sum.
   const isLaidOut = places.length === vars.length && inOrder(places);
   const columns = [
     ...(isLaidOut ? rows.columns : rows.columns.map((c) => column(places, c))),
     ...scalars.map((form, k) => column(scalarPlaces[k] ?? places, form.c)),
   ];
+  before.columns = isLaidOut ? columns.slice(rows.columns.length) : columns;
   const totals = body.terms.map((_, t) => totalOf(body, rows, t));
   const xs = Float64Array.from([...totals.map((s) => s.x), ...scalars.map((s) => s.x)]);
   const aligned = new Aligned(variables, vars, xs, columns);
@@ -176,7 +180,7 @@ function groupRow(
   own: readonly BoundRow[],
   variables: Variables,
 ): GroupRow {
-  const worker = new RowWorker(body, flatCells(own, variables), variables);
+  const worker = new RowWorker(body, flatCells(own, variables));
   const rows = flatRows(own, worker);
   const { sums } = sumsOf(body, rows, [], variables);
   return {

@@ -61,13 +61,15 @@ function patched<Row extends object, Gaps>(
   before: FlatRows<Row, Gaps>,
   from: Int32Array,
 ): boolean {
-  const fresh = rows.flatMap((row, i) => ((from[i] ?? -1) < 0 ? [{ row, i }] : []));
-  const made = fresh.map(({ row, i }) => {
+  const made: { readonly i: number; readonly one: FlatRows<Row, Gaps> }[] = [];
+  for (let i = 0; i < rows.length; i++) {
+    const row = rows[i];
+    if ((from[i] ?? -1) >= 0 || !row) continue;
     const one = new RowLists<Gaps>(1, worker, 8);
     worker.work(row, i, one);
     one.endRow();
-    return { i, one: one.done([row]) };
-  });
+    made.push({ i, one: one.done([row]) });
+  }
   const fits = made.every(({ i, one }) => one.vars.length === lengthOf(before, i));
   if (fits) for (const { i, one } of made) overwrite(before, i, one);
   if (fits) before.rows = rows;
@@ -91,6 +93,9 @@ function overwrite<Gaps>(
   else into.gaps.set(i, gaps);
 }
 
+/** Variables of a row of at most so many are found by looking through them. */
+const SHORT_ROW = 12;
+
 /** Lists under way: a row is put at their end, then ended. */
 export class RowLists<Gaps> {
   readonly #fields: readonly Float64Array[];
@@ -98,6 +103,8 @@ export class RowLists<Gaps> {
   #vars: Int32Array;
   #columns: Float64Array[];
   readonly #gaps = new Map<number, Gaps>();
+  /** Places of a row of many variables. */
+  #long: Map<number, number> | undefined;
   #row = 0;
   #end = 0;
 
@@ -110,11 +117,28 @@ export class RowLists<Gaps> {
     this.#vars = new Int32Array(capacity);
   }
 
-  /** A further variable of the row at hand; returns its place in the row. */
+  /** A further variable of the row at hand, which it does not have yet; returns its place there. */
   addVariable(variable: number): number {
     if (this.#end >= this.#vars.length) this.#grow();
     this.#vars[this.#end] = variable;
-    return this.#end++ - (this.#starts[this.#row] ?? 0);
+    const place = this.#end++ - (this.#starts[this.#row] ?? 0);
+    this.#long?.set(variable, place);
+    return place;
+  }
+
+  /** Place of a variable in the row at hand; −1 when it does not have it. */
+  placeOf(variable: number): number {
+    const start = this.#starts[this.#row] ?? 0;
+    if (this.#end - start > SHORT_ROW) return this.#longPlaces(start).get(variable) ?? -1;
+    for (let at = start; at < this.#end; at++) if (this.#vars[at] === variable) return at - start;
+    return -1;
+  }
+
+  #longPlaces(start: number): Map<number, number> {
+    this.#long ??= new Map(
+      Array.from(this.#vars.subarray(start, this.#end), (variable, place) => [variable, place]),
+    );
+    return this.#long;
   }
 
   setField(field: number, x: number): void {
@@ -134,6 +158,7 @@ export class RowLists<Gaps> {
   }
 
   endRow(): void {
+    this.#long = undefined;
     this.#row++;
     this.#starts[this.#row] = this.#end;
   }

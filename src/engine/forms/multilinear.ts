@@ -16,7 +16,7 @@ const ROUNDING = 64 * Number.EPSILON;
  * A formula that is a sum of products of its arguments, each at most once in a product: nearly
  * every term of a sum over parts is. It is found by asking the formula itself at the corners of
  * the unit cube, so there is no second copy of it to keep; its slopes then cost no further
- * evaluations. Whoever uses it at a point checks that it `agrees` there, for a formula may bend
+ * evaluations. At every point it is checked against the formula's value, for a formula may bend
  * somewhere else.
  */
 export class Multilinear {
@@ -39,34 +39,45 @@ export class Multilinear {
       return factor === 0 ? [] : [{ factor, args: members }];
     });
     const made = new Multilinear(products);
-    return PROBES.every((at) => made.agrees(f(...at.slice(0, args)), at)) ? made : undefined;
+    const slopes = { first: new Float64Array(args), second: new Float64Array(args) };
+    const isSum = (at: readonly number[]) => made.slopesInto(slopes, at, f(...at.slice(0, args)));
+    return PROBES.every(isSum) ? made : undefined;
   }
 
-  /** True when the formula, which gives `y` there, is this sum at `xs`. */
-  agrees(y: number, xs: readonly number[]): boolean {
+  /**
+   * Partial derivatives at `xs`, exact to rounding; by one argument alone it never bends. False
+   * when the formula, which gives `y` there, is not this sum: the slopes are none then.
+   */
+  slopesInto({ first, second }: Partials, xs: readonly number[], y: number): boolean {
+    first.fill(0);
+    second.fill(0);
     let sum = 0;
     let largest = Math.abs(y);
     for (const { factor, args } of this.products) {
       let product = factor;
-      for (let k = 0; k < args.length; k++) product *= xs[args[k] ?? 0] ?? 0;
+      for (let k = 0; k < args.length; k++) {
+        addSlope(first, factor, args, k, xs);
+        product *= xs[args[k] ?? 0] ?? 0;
+      }
       sum += product;
       largest = Math.max(largest, Math.abs(product));
     }
     return Math.abs(sum - y) <= ROUNDING * largest;
   }
+}
 
-  /** Partial derivatives at `xs`, exact to rounding; by one argument alone it never bends. */
-  slopesInto({ first: into, second }: Partials, xs: readonly number[]): void {
-    into.fill(0);
-    second.fill(0);
-    for (const { factor, args } of this.products)
-      for (let k = 0; k < args.length; k++) {
-        let slope = factor;
-        for (let j = 0; j < args.length; j++) if (j !== k) slope *= xs[args[j] ?? 0] ?? 0;
-        const at = args[k] ?? 0;
-        into[at] = (into[at] ?? 0) + slope;
-      }
-  }
+/** Adds the slope of one product by its k-th factor. */
+function addSlope(
+  into: Float64Array,
+  factor: number,
+  args: readonly number[],
+  k: number,
+  xs: readonly number[],
+): void {
+  let slope = factor;
+  for (let j = 0; j < args.length; j++) if (j !== k) slope *= xs[args[j] ?? 0] ?? 0;
+  const at = args[k] ?? 0;
+  into[at] = (into[at] ?? 0) + slope;
 }
 
 const FOUND = new WeakMap<Formula, Multilinear | undefined>();

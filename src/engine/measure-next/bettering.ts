@@ -1,10 +1,10 @@
 import { isMissing, propertyWords, type StudyView } from '../../study/index.ts';
 import { indexedFormOf } from '../answer-forms.ts';
-import type { IndexedForm } from '../forms/indexed-form.ts';
 import { largestOf } from '../forms/largest.ts';
 import type { Answer, Variable } from '../method.ts';
 import { nodeLabel } from '../node-label.ts';
 import { instrumentsFor, uWith } from './at-hand.ts';
+import { Contributions } from './contributions.ts';
 import { foretold } from './foretell.ts';
 import type { AtHand, Effect, MeasureNextOptions, NextReading } from './measure-next-types.ts';
 import type { OpenAnswer } from './open-things.ts';
@@ -22,7 +22,7 @@ interface Candidate {
   readonly kind: AtHand['kind'];
   readonly x: number;
   /** Spread of an output's form with the new reading. */
-  readonly spreadAfter: (form: IndexedForm, u: number) => number | undefined;
+  readonly spreadAfter: (form: Contributions, u: number) => number | undefined;
 }
 
 /** Readings that would narrow complete open things, the largest gain a minute first. */
@@ -32,13 +32,14 @@ export function betteringReadings(
   instruments: readonly AtHand[],
   { rates }: MeasureNextOptions,
 ): NextReading[] {
-  const forms = open.map(({ out }) =>
-    out && out.u !== 'incomplete' ? indexedFormOf(out) : undefined,
-  );
+  const forms = open.map(({ out }) => {
+    const form = out && out.u !== 'incomplete' ? indexedFormOf(out) : undefined;
+    return form && new Contributions(form);
+  });
   const candidates = new Map<string, Candidate>();
   for (const [i, form] of forms.entries())
-    for (const [id] of form ? largestOf(form, LOOKED_AT).top : []) {
-      const variable = form?.variables.named(id);
+    for (const [id] of form ? largestOf(form.form, LOOKED_AT).top : []) {
+      const variable = form?.form.variables.named(id);
       const candidate = variable && candidateOf(variable, view, rates, open[i]?.answer);
       if (candidate) candidates.set(candidate.key, candidate);
     }
@@ -100,9 +101,7 @@ function sharedCandidate(
   return {
     ...{ key: variable.id, label: variable.label, variable, betters, kind, x, property: '' },
     spreadAfter: (form, u) => {
-      const number = form.variables.numberOf(variable.id);
-      const at = number === undefined ? -1 : Array.prototype.indexOf.call(form.vars, number);
-      const c = at < 0 ? 0 : (form.c[at] ?? 0);
+      const c = form.of(variable.id);
       const share = Math.min(1, u / variable.u);
       return Math.sqrt(Math.max(0, form.u * form.u - c * c * (1 - share * share)));
     },
@@ -112,7 +111,7 @@ function sharedCandidate(
 /** With the instrument that gains most a minute; nothing where none would narrow anything. */
 function best(
   candidate: Candidate,
-  forms: readonly (IndexedForm | undefined)[],
+  forms: readonly (Contributions | undefined)[],
   instruments: readonly AtHand[],
 ): NextReading[] {
   const { betters, kind, property, x } = candidate;
@@ -125,7 +124,7 @@ function best(
 
 function withInstrument(
   candidate: Candidate,
-  forms: readonly (IndexedForm | undefined)[],
+  forms: readonly (Contributions | undefined)[],
   instrument: AtHand,
 ): NextReading {
   const u = uWith(instrument, candidate.x);

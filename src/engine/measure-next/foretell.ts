@@ -1,7 +1,7 @@
 import { standardUncertainty } from '../../quantity/index.ts';
 import type { InForce, Reading, StudyView } from '../../study/index.ts';
 import { choleskyRow } from '../bind/cells.ts';
-import type { IndexedForm } from '../forms/indexed-form.ts';
+import type { Contributions } from './contributions.ts';
 
 /**
  * Standard uncertainty of an output when one cell is read once more with a spread of `u`, the
@@ -10,7 +10,7 @@ import type { IndexedForm } from '../forms/indexed-form.ts';
  * output's slope by the cell can't be told from its contributions.
  */
 export function foretold(
-  form: IndexedForm,
+  form: Contributions,
   cell: InForce,
   u: number,
   view: StudyView,
@@ -23,7 +23,7 @@ export function foretold(
   const causes = new Map<string, { now: number; after: number }>();
   for (const [i, { reading, weight }] of cell.from.entries()) {
     const scale = weight === 0 ? 0 : (old[i] ?? 0) / weight;
-    for (const id of ownIds(reading)) variance -= contribution(form, id) ** 2 * (1 - scale * scale);
+    for (const id of ownIds(reading)) variance -= form.of(id) ** 2 * (1 - scale * scale);
     noteCauses(causes, form, reading, weight, slope, scale, view);
   }
   for (const { now, after } of causes.values()) variance += after * after - now * now;
@@ -55,28 +55,16 @@ const uOf = ({ value }: Reading): number =>
 const ownIds = ({ id, value }: Reading): readonly string[] =>
   value.t === 'vector' ? value.x.map((_, j) => `${id}~${'xyz'[j] ?? j}`) : [id];
 
-/** Contribution of a variable to a form; 0 when it does not move with it. */
-function contribution({ vars, c, variables }: IndexedForm, id: string): number {
-  const number = variables.numberOf(id);
-  const at = number === undefined ? -1 : Array.prototype.indexOf.call(vars, number);
-  return at < 0 ? 0 : (c[at] ?? 0);
-}
-
 /** Slopes of the output by the components of a reading, from what it contributes now. */
-function slopesBy(form: IndexedForm, reading: Reading, weight: number): number[] | undefined {
+function slopesBy(form: Contributions, reading: Reading, weight: number): number[] | undefined {
   if (weight === 0) return undefined;
-  const cs = ownIds(reading).map((id) => contribution(form, id));
+  const cs = ownIds(reading).map((id) => form.of(id));
   if (cs.every((c) => c === 0)) return undefined;
   const { value } = reading;
   if (value.t === 'vector') return solveLower(value.cov, value.x.length, cs, weight);
-  const u = ownU(form, reading);
+  const u = form.spreadOf(reading.id);
   return u > 0 ? [(cs[0] ?? 0) / (weight * u)] : undefined;
 }
-
-const ownU = ({ variables }: IndexedForm, { id }: Reading): number => {
-  const number = variables.numberOf(id);
-  return number === undefined ? 0 : variables.at(number).u;
-};
 
 /** Slopes s with c = w Lᵀ s, L being the lower Cholesky factor of the covariance. */
 function solveLower(
@@ -99,7 +87,7 @@ function solveLower(
 /** What is left of common causes when a reading that shares them counts for less. */
 function noteCauses(
   causes: Map<string, { now: number; after: number }>,
-  form: IndexedForm,
+  form: Contributions,
   reading: Reading,
   weight: number,
   slope: readonly number[],
@@ -110,7 +98,7 @@ function noteCauses(
   for (const share of reading.causes) {
     const cause = view.cause(share.cause);
     const u = cause ? (standardUncertainty(cause.spread, 0) ?? 0) : 0;
-    const now = contribution(form, share.cause);
+    const now = form.of(share.cause);
     const held = causes.get(share.cause) ?? { now, after: now };
     held.after -= all * weight * share.effect * u * (1 - scale);
     causes.set(share.cause, held);
