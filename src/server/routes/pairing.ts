@@ -19,7 +19,6 @@ export async function addPair(scope: Scope, lan: Lan): Promise<void> {
         body: pairPost,
         response: { 200: pairAnswer, ...FAILURES },
       },
-      config: {},
     },
     async (request) => {
       const count = await countTry(request);
