@@ -21,7 +21,7 @@ export function askRecord(record: MadeRecord, without: readonly string[] = []): 
 const kg = (x: number, u: number): string => `${x} ± ${u} kg`;
 const mm = (x: number, u: number): string => `${1000 * x} ± ${1000 * u} mm`;
 
-export function inputsOf(record: MadeRecord): WrittenInputs {
+function inputsOf(record: MadeRecord): WrittenInputs {
   const { corners, wheelbase, track } = record;
   return {
     parts: record.rows.map(partOf),

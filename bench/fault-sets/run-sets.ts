@@ -34,7 +34,7 @@ const copyOf = (record: MadeRecord): MadeRecord => structuredClone(record);
 const seedOf = (seed: number, i: number): number => seed * 100_003 + i;
 
 /** A set of faults drawn from a seed: one to four of the catalogue, now and then one of another kind. */
-export function runSet(vehicle: TrueVehicle, seed: number, i: number): RunSet {
+function runSet(vehicle: TrueVehicle, seed: number, i: number): RunSet {
   const random = new Random(seedOf(seed, i));
   const before = weigh(vehicle, random);
   const withUnknown = random.uniform() < WITH_UNKNOWN;
@@ -60,7 +60,7 @@ function askRecordOnce(record: MadeRecord): ReturnType<typeof askRecord> {
 }
 
 /** Whether a record without faults, weighed anew from a seed, raises a suspect. */
-export function raisesFalseSuspect(vehicle: TrueVehicle, seed: number, i: number): boolean {
+function raisesFalseSuspect(vehicle: TrueVehicle, seed: number, i: number): boolean {
   const answer = askRecord(weigh(vehicle, new Random(seedOf(seed, i) + 0x51ed)));
   return answer.detail !== undefined;
 }

@@ -3,7 +3,7 @@ import { expectedByMaterial } from './expected-mass.ts';
 import { partAssembly, partCoordinate, partMass } from './part-columns.ts';
 
 /** Numbers by which parts are named in lists of what a module holds. */
-export const partNumber: TermColumn = {
+const partNumber: TermColumn = {
   in: 'term',
   name: 'number',
   meaning: 'number of the part',

@@ -112,3 +112,11 @@ describe('with less to close against', () => {
     expect(findings.map((f) => f.code)).toContain('nothing-to-close-against');
   });
 });
+
+it('parts that were not weighed yet raise no suspect by themselves', () => {
+  const { answer } = spoilt((r) => {
+    for (const number of ['30-010', '70-003', '90-001']) rowOf(r, number).mass = '';
+  });
+  expect(answer.detail).toBeUndefined();
+  expect(answer.findings.filter((f) => f.code === 'mass-left-for-missing')).toHaveLength(3);
+});

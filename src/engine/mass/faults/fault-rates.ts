@@ -23,7 +23,7 @@ export const RATES = {
   /** Of each pair of neighbouring rows. */
   swapped: 2e-4,
   /** Of each part without a reading, over all parts that it may still be on. */
-  absorbed: 0.15,
+  absorbed: 0.2,
   /** Of a whole record: something that is none of these. */
   unexplained: 0.1,
 } as const;

@@ -1,20 +1,15 @@
 import type { Finding } from '../../../study/index.ts';
-import type { BoundLook, DetailTable, Looked, Run } from '../../method.ts';
+import type { BoundLook, Looked, Run } from '../../method.ts';
 import type { Candidate } from './candidate.ts';
-import { type Detection, detectionOf, SHOWS_FROM_U, sizeOf, spreads } from './detection.ts';
+import { type Detection, detectionOf, sizeOf } from './detection.ts';
 import { FAULT_WORDS, slipWords } from './fault-words.ts';
-import {
-  CLOSES_FROM,
-  type FaultsFound,
-  findFaults,
-  type Slip,
-  type Suspect,
-  UNEXPLAINED_FROM,
-} from './find-faults.ts';
-import { type MassRecord, massOf, pointOf } from './mass-record.ts';
+import { CLOSES_FROM, type FaultsFound, findFaults, UNEXPLAINED_FROM } from './find-faults.ts';
+import { kindTable, limitTable } from './limit-tables.ts';
+import { type MassRecord, massOf } from './mass-record.ts';
 import { readRecord } from './read-record.ts';
 import { type SetUp, setUp } from './set-up.ts';
 import { suspectBars } from './suspect-bars.ts';
+import { suspectTable } from './suspect-table.ts';
 
 /** Suspects listed at most, and probability below which a row is none. */
 const LISTED = 20;
@@ -41,14 +36,6 @@ export function lookForFaults(bound: BoundLook, run: Run): Looked {
   };
 }
 
-/** Ranks with ties counted at their worst. */
-export function ranksOf(suspects: readonly Suspect[]): number[] {
-  const shown = (s: Suspect) => s.probability.toPrecision(3);
-  return suspects.map(
-    (s) => suspects.filter((o) => o.probability > s.probability || shown(o) === shown(s)).length,
-  );
-}
-
 /** The likeliest suspects in a table, and drawn by their probability. */
 function suspectsOf(found: FaultsFound, record: MassRecord): Looked {
   const listed = found.suspects.filter((s) => s.probability >= LEAST).slice(0, LISTED);
@@ -57,79 +44,6 @@ function suspectsOf(found: FaultsFound, record: MassRecord): Looked {
     detail: suspectTable(found, listed, record),
     figures: [suspectBars(listed, unexplained, record)],
   };
-}
-
-function suspectTable(
-  found: FaultsFound,
-  listed: readonly Suspect[],
-  record: MassRecord,
-): DetailTable {
-  const ranks = ranksOf(found.suspects);
-  const rows = listed.map((s, i) => suspectRow(s, ranks[i] ?? i + 1, record));
-  const unknown = unexplainedRow(found);
-  return {
-    title: 'Suspects, likeliest first; ties at their worst rank',
-    columns: [
-      { name: 'rank' },
-      { name: 'part' },
-      { name: 'what it would be' },
-      { name: 'explains', kind: 'mass', unit: 'kg' },
-      { name: 'in X', kind: 'massMoment', unit: 'kg.m' },
-      { name: 'in Y', kind: 'massMoment', unit: 'kg.m' },
-      { name: 'in Z', kind: 'massMoment', unit: 'kg.m' },
-      { name: 'probability', unit: '%' },
-      { name: 'or else' },
-      { name: 'check of a minute' },
-    ],
-    rows: unknown ? [...rows, unknown] : rows,
-  };
-}
-
-function suspectRow(suspect: Suspect, rank: number, record: MassRecord): (string | number)[] {
-  const [slip, ...more] = suspect.slips;
-  const { kind, what, check } = slipWords(slip, record);
-  const others = more.slice(0, 2).map((s) => slipWords(s, record).kind);
-  const [kg, x, y, z] = explainedBy(slip, record);
-  const label = record.rows[suspect.row]?.label ?? '';
-  const orElse = [...new Set(others.filter((k) => k !== kind))].join(', ');
-  return [rank, label, `${kind}: ${what}`, kg, x, y, z, suspect.probability, orElse, check];
-}
-
-type Explained = readonly [kg: number, x: number, y: number, z: number];
-
-/** Mass and moments about the axes of the vehicle's frame that a slip adds to the parts, kg and kg·m. */
-export function explainedBy({ candidate, absorbedKg }: Slip, { rows }: MassRecord): Explained {
-  const moved = absorbedKg
-    ? [
-        { row: candidate.row, kg: absorbedKg.kg },
-        { row: candidate.other ?? -1, kg: -absorbedKg.kg },
-      ]
-    : candidate.changes;
-  const along = (axis: 0 | 1 | 2) =>
-    moved.reduce((sum, { row, kg }) => sum + kg * (pointOf(rows[row])?.[axis] ?? 0), 0);
-  return [moved.reduce((sum, { kg }) => sum + kg, 0), along(0), along(1), along(2)];
-}
-
-/** What is left for a fault of no known kind, as a line of the table. */
-function unexplainedRow({ unexplained, left, residuals }: FaultsFound) {
-  if (unexplained < UNEXPLAINED_FROM) return undefined;
-  const of = (id: string) => left[residuals.of.findIndex((r) => r.id === id)] ?? 0;
-  const [kg, x, y, z] = ['mass', 'x', 'y', 'z'].map(of) as [number, number, number, number];
-  return [
-    '–',
-    'no row for certain',
-    `unexplained: ${unexplainedWords(kg, x)}`,
-    ...[kg, x, y, z, unexplained],
-    '',
-    'Read the scales again, then look for a part in no row and for positions mistyped.',
-  ];
-}
-
-/** A gap in force has a place by its moment; a missing mass has it as well. */
-function unexplainedWords(kg: number, x: number): string {
-  const at = Math.abs(kg) > 0.5 ? ` about X ${Math.round((1000 * x) / kg)} mm` : '';
-  const what = kg < 0 ? 'a part in no row, or a fault of another kind' : 'a fault of another kind';
-  return `${what}: ${kg.toPrecision(3)} kg${at}`;
 }
 
 const finding = (
@@ -247,47 +161,3 @@ const cutShort: Finding = finding(
   'the search met its limit before every promising set of slips was looked into: the order of weak suspects may change',
   'Clear the first suspects, then search again.',
 );
-
-function limitTable({ scorer }: SetUp): DetailTable {
-  const u = spreads(scorer);
-  return {
-    title: `A slip shows in a sum from ${SHOWS_FROM_U} u on`,
-    columns: [
-      { name: 'sum' },
-      { name: 'from', kind: 'mass', unit: 'kg' },
-      { name: 'from, moment', kind: 'massMoment', unit: 'kg.m' },
-    ],
-    rows: scorer.residuals.of.map((r, d) => {
-      const limit = SHOWS_FROM_U * (u[d] ?? 0);
-      const name =
-        r.id === 'mass'
-          ? 'whole vehicle'
-          : r.kind === 'mass'
-            ? r.id
-            : `whole, ${r.id.toUpperCase()}`;
-      return r.kind === 'mass' ? [name, limit, ''] : [name, '', limit];
-    }),
-  };
-}
-
-function kindTable(detection: Detection, { rows }: MassRecord): DetailTable {
-  return {
-    title: 'Slips that these scales, modules and positions would show, by kind',
-    columns: [
-      { name: 'slip' },
-      { name: 'rows', kind: 'count' },
-      { name: 'would show in', kind: 'count' },
-      { name: 'smallest that shows', kind: 'mass', unit: 'kg' },
-      { name: 'largest that does not', kind: 'mass', unit: 'kg' },
-      { name: 'in' },
-    ],
-    rows: detection.kinds.map((k) => [
-      FAULT_WORDS[k.kind].kind,
-      k.rows,
-      k.shows,
-      Number.isFinite(k.least) ? k.least : 'none',
-      k.hidden,
-      k.hiddenRow === undefined ? '' : (rows[k.hiddenRow]?.number ?? ''),
-    ]),
-  };
-}

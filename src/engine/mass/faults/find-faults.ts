@@ -73,7 +73,7 @@ export function findFaults(
   const withUnknown = all.find((w) => w.unknown)?.explanation;
   return {
     residuals,
-    closes: probability((w) => !w.unknown && w.explanation.set.length === 0),
+    closes: probability((w) => !w.unknown && isIdle(w.explanation, found, candidateOf)),
     unexplained: probability((w) => w.unknown),
     left: leftBy(residuals, scorer, withUnknown?.set.map(candidateOf) ?? []),
     suspects: suspectsOf(share, candidateOf, scorer),
@@ -84,6 +84,25 @@ export function findFaults(
     best: best?.set.map(candidateOf) ?? [],
     complete,
   };
+}
+
+/** More (ln) than this an explanation must gain in fit to count as asked for by the sums. */
+const ASKED_FOR = 2;
+
+/**
+ * Nothing that the sums ask for: no fault, or only that parts without a reading may still be on
+ * others, which is likely enough by itself and says nothing of a row that was weighed.
+ */
+function isIdle(
+  { set, score }: Explanation,
+  found: readonly Explanation[],
+  candidateOf: (i: number) => Candidate,
+): boolean {
+  if (set.length === 0) return true;
+  const own = set.map(candidateOf);
+  if (own.some((c) => c.kind !== 'absorbed')) return false;
+  const none = found.find((e) => e.set.length === 0)?.score.log ?? score.log;
+  return score.log - own.reduce((sum, c) => sum + c.odds, 0) < none + ASKED_FOR;
 }
 
 /** Explanations within the catalogue, and the same with a fault of no known kind beside. */

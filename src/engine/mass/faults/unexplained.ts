@@ -120,7 +120,7 @@ function inWhitened(factor: Matrix, cov: Matrix): number[][] {
 }
 
 /** ln Σ eˣ. */
-export function logSum(logs: readonly number[]): number {
+function logSum(logs: readonly number[]): number {
   let top = Number.NEGATIVE_INFINITY;
   for (const x of logs) if (x > top) top = x;
   let sum = 0;
