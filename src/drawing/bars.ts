@@ -86,10 +86,13 @@ function scaleOf(f: Bars, rows: readonly Row[]): Scale {
   return ends.length === 0 ? niceScale(0, 1) : niceScale(Math.min(...ends), Math.max(...ends));
 }
 
+/** Zero where there are no texts. */
+const widest = (texts: readonly string[]): number => Math.max(0, ...texts.map((t) => textWidth(t)));
+
 function frameOf(f: Bars, rows: readonly Row[], scale: Scale, width: number): Frame {
   const stacked = width < NARROW;
-  const numbers = Math.min(Math.max(...rows.map((r) => textWidth(r.text))) + 12, 0.4 * width);
-  const labels = Math.min(Math.max(...rows.map((r) => textWidth(r.label))) + 14, 0.34 * width);
+  const numbers = Math.min(widest(rows.map((r) => r.text)) + 12, 0.4 * width);
+  const labels = Math.min(widest(rows.map((r) => r.label)) + 14, 0.34 * width);
   const ticks = scale.ticks.map((t) => textWidth(t.text, 'small') / 2);
   const [first = 0, last = 0] = [ticks[0], ticks.at(-1)];
   const left = stacked ? first + 2 : labels;

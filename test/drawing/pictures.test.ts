@@ -43,6 +43,10 @@ describe('bars', () => {
   const length = (ring: readonly Spot[] = []): number =>
     Math.max(...ring.map((s) => s[0])) - Math.min(...ring.map((s) => s[0]));
 
+  it('without a row are an empty scale, every spot of it a number', () => {
+    expect(JSON.stringify(bars([]))).not.toContain('null');
+  });
+
   it('are as long as their numbers, from zero', () => {
     const [a, b] = areas(
       bars([

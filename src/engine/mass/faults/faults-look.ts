@@ -40,9 +40,10 @@ export function lookForFaults(bound: BoundLook, run: Run): Looked {
 function suspectsOf(found: FaultsFound, record: MassRecord): Looked {
   const listed = found.suspects.filter((s) => s.probability >= LEAST).slice(0, LISTED);
   const unexplained = found.unexplained < UNEXPLAINED_FROM ? undefined : found.unexplained;
+  const bars = suspectBars(listed, unexplained, record);
   return {
     detail: suspectTable(found, listed, record),
-    figures: [suspectBars(listed, unexplained, record)],
+    ...(bars.rows.length === 0 ? {} : { figures: [bars] }),
   };
 }
 
