@@ -52,15 +52,16 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   data: ['quantity'],
   study: ['quantity', 'data'],
   engine: ['quantity', 'data', 'study'],
+  formula: [],
   drawing: ['quantity', 'engine'],
   schema: ['quantity', 'study'],
   capture: ['quantity', 'study'],
   store: ['quantity', 'study'],
-  report: ['quantity', 'study', 'engine', 'drawing'],
+  report: ['quantity', 'study', 'engine', 'formula', 'drawing'],
   app: ['quantity', 'data', 'study', 'engine', 'schema', 'capture', 'store', 'report'],
   server: ['quantity', 'study', 'engine', 'schema', 'capture', 'store', 'report', 'app'],
   cli: ['quantity', 'study', 'engine', 'capture', 'store', 'report', 'app', 'server'],
-  web: ['quantity', 'data', 'study', 'engine', 'drawing', 'capture'],
+  web: ['quantity', 'data', 'study', 'engine', 'formula', 'drawing', 'capture'],
 };
 
 /**
@@ -82,7 +83,14 @@ const SIDE_DOORS: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** These run anywhere, so they import no package and nothing of a host. */
-export const HOSTLESS: readonly string[] = ['quantity', 'data', 'study', 'engine', 'drawing'];
+export const HOSTLESS: readonly string[] = [
+  'quantity',
+  'data',
+  'study',
+  'engine',
+  'formula',
+  'drawing',
+];
 
 /** `src/engine/mass/x.ts` is in `engine`, `web/main.tsx` in `web`; undefined outside both. */
 export const folderOf = (path: string): string | undefined =>
