@@ -141,13 +141,20 @@ const titled = (words: string): string =>
 /** Rows beyond these are in the table of the groups. */
 const LARGEST = 30;
 
-/** Each sum that is a result as it stands, group by group, the largest first. */
+/** Each sum that is a result as it stands, group by group, the largest first; groups without any of it are left out. */
 function groupFigures(body: TallyBody, groups: readonly GroupRow[]): Figure[] {
   if (groups.length < 2) return [];
   return body.terms.flatMap(({ name, kind }) => {
     const out = body.outputs.find((o) => o.name === name && !o.step);
-    return out ? [groupBars(out, kind, body.groupBy ?? 'group', groups)] : [];
+    const drawn = groups.filter((g) => !hasNone(g, name));
+    return out && drawn.length > 0 ? [groupBars(out, kind, body.groupBy ?? 'group', drawn)] : [];
   });
+}
+
+/** Whether a group's sum is zero for certain: nothing of the kind is there. */
+function hasNone({ terms }: GroupRow, name: string): boolean {
+  const sum = terms[name];
+  return sum?.x === 0 && sum.u === 0 && sum.missing === 0 && sum.unknownSpread === 0;
 }
 
 function groupBars(

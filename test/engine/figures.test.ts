@@ -110,6 +110,20 @@ describe('sums of groups', () => {
       { label: 'A1 name of a1', number: { x: 10, u: 0.1 } },
     ]);
   });
+
+  it('leave out groups that have none of it for certain, and are not drawn where none has', async () => {
+    const joined = (row: Record<string, string>) => ({ count: '4', weld: 'exactly 0 m', ...row });
+    const nothing = { spot: '0', rivet: '0', bead: 'exactly 0 m', adhesive: 'exactly 0 g' };
+    const { question } = await loadQuestion('seam-census');
+    const { figures } = askWritten(question, {
+      joints: [
+        joined({ ...nothing, kind: 'friction stir weld seam', weld: '1.46 ± 0.01 m' }),
+        joined({ ...nothing, kind: 'bolt' }),
+      ],
+    });
+    expect(figures?.map((f) => f.title)).toEqual(['Length of weld, by kind']);
+    expect(bars(figures?.[0]).rows.map((r) => r.label)).toEqual(['friction stir weld seam']);
+  });
 });
 
 describe('modules that were weighed in one piece', () => {
@@ -122,10 +136,19 @@ describe('modules that were weighed in one piece', () => {
     expect(row?.word).toBe('not distinguishable');
   });
 
+  it('are drawn as balances: parts and scale on one scale, and the gap between them', async () => {
+    const { question } = await loadQuestion('mass-balance');
+    const { figures = [] } = askWritten(question, question.example);
+    const balance = bars(figures.find((f) => f.title.startsWith('Balance of')));
+    expect(balance.rows.map((r) => r.number?.x)).toEqual([750.4, 750.2]);
+    expect(balance.gap).toMatchObject({ of: 0, less: 1, word: 'not distinguishable' });
+  });
+
   it('stand before what decides, moments together on one scale', async () => {
     const { question } = await loadQuestion('mass-balance');
     const titles = askWritten(question, question.example).figures?.map((f) => f.title);
     expect(titles?.slice(1)).toEqual([
+      'Balance of modules 1',
       'Gap in force, parts less scales, against zero',
       'Results that decide, against zero, in kg·m',
     ]);

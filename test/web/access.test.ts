@@ -30,6 +30,8 @@ const PAGES: readonly (readonly [name: string, path: string, ready: string])[] =
   ['overview', '', '.map svg rect.part'],
   ['parts', '/parts', '.parts-table tbody tr'],
   ['map', '/map', '.map svg rect.part'],
+  ['mass', '/mass', '.asked .figure svg'],
+  ['joints', '/joints', '.asked .figure svg'],
   ['questions', '/questions', '.question-list a'],
   ['question', '/questions/mass-closure', '.answer .outs'],
   ['claims', '/claims', '.claim'],

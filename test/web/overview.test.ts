@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { SHEETS } from '../../web/src/app/sheets.ts';
 import { openPage, seenText } from './browser.ts';
 import { CLEAN, DemoServer, FAULTY } from './demo-server.ts';
 import { openBrowser } from './open-browser.ts';
@@ -82,11 +83,10 @@ describe('overview of the demo', () => {
 
   it('has its title block on every sheet, marked as invented', async () => {
     const { page } = await openPage(browser, server.page(CLEAN));
-    const names = ['Overview', 'Parts', 'Map', 'Questions', 'Claims', 'History'];
-    for (const [i, name] of names.entries()) {
+    for (const [i, { title: name }] of SHEETS.entries()) {
       await page.getByRole('navigation').getByRole('link', { name, exact: true }).click();
       const block = page.getByRole('contentinfo');
-      await block.getByText(`${i + 1} / 6`).waitFor();
+      await block.getByText(`${i + 1} / ${SHEETS.length}`).waitFor();
       const text = await seenText(block);
       for (const field of [
         'Study VAN-27, invented',

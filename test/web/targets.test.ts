@@ -59,7 +59,10 @@ it.each([
   ['1440 × 900 at 200 %', 720, 450],
 ])('%s scrolls one way only and hides nothing', async (_name, width, height) => {
   const { page } = await openPage(browser, server.page(CLEAN), { viewport: { width, height } });
-  for (const path of ['', '/parts', '/map', '/questions/mass-closure', '/claims', '/history']) {
+  for (const path of [
+    ...['', '/parts', '/map', '/mass', '/joints'],
+    ...['/questions/mass-closure', '/claims', '/history'],
+  ]) {
     await page.goto(server.page(CLEAN, path));
     await page.getByRole('contentinfo').waitFor();
     await page.waitForTimeout(400);

@@ -1,7 +1,7 @@
 import { FormBuilder, formUncertainty, type LinearForm } from '../../quantity/index.ts';
 import type { Finding } from '../../study/index.ts';
 import { decideDifference } from '../decide.ts';
-import type { Bars } from '../figure.ts';
+import type { Bars, FigureNumber } from '../figure.ts';
 import type { BoundLook, DecisionWord, DetailTable, Found, FoundRow, Looked } from '../method.ts';
 
 /** How far the parts of a module close against what it weighed in one piece. */
@@ -68,7 +68,7 @@ export function moduleTable(bound: BoundLook): Looked {
   return {
     detail: detailOf(closures),
     findings: closures.flatMap(findingsOf),
-    figures: [gapsFigure(closures)],
+    figures: [gapsFigure(closures), ...balanceFigures(closures)],
   };
 }
 
@@ -84,13 +84,44 @@ function gapsFigure(closures: readonly ModuleClosure[]): Bars {
     kind: 'mass',
     unit: 'kg',
     from: 'zero',
-    rows: drawn.map((closure) => {
-      const { label, gap } = closure;
-      const [u, word] = [formUncertainty(gap), wordOf(closure)];
-      const spread = word === 'incomplete' ? { u: word, knownU: u } : { u };
-      return { label, number: { x: gap.x, ...spread }, word };
-    }),
+    rows: drawn.map((closure) => ({
+      label: closure.label,
+      number: numberOf(closure.gap, closure),
+      word: wordOf(closure),
+    })),
   };
+}
+
+/** Beyond this many the gaps side by side are read better. */
+const MOST_BALANCES = 8;
+
+/** Each module as a balance: its parts against what it weighed in one piece, and the gap between. */
+const balanceFigures = (closures: readonly ModuleClosure[]): Bars[] =>
+  closures
+    .filter((c) => c.rows.length > 0)
+    .slice(0, MOST_BALANCES)
+    .map((closure): Bars => {
+      const { label, parts, weighed, gap } = closure;
+      return {
+        f: 'bars',
+        title: `Balance of ${label}`,
+        alt: 'The sum of its parts and what it weighed on one scale, and the gap between them.',
+        kind: 'mass',
+        unit: 'kg',
+        from: 'nearest',
+        rows: [
+          { label: 'sum of its parts', number: numberOf(parts, closure) },
+          { label: 'weighed in one piece', number: { x: weighed.x, u: formUncertainty(weighed) } },
+        ],
+        gap: { of: 0, less: 1, number: numberOf(gap, closure), word: wordOf(closure) },
+      };
+    });
+
+/** A sum of a module; incomplete where one of its parts is. */
+function numberOf(form: LinearForm, closure: ModuleClosure): FigureNumber {
+  const u = formUncertainty(form);
+  const { x } = form;
+  return wordOf(closure) === 'incomplete' ? { x, u: 'incomplete', knownU: u } : { x, u };
 }
 
 const detailOf = (closures: readonly ModuleClosure[]): DetailTable => ({

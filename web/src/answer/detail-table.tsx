@@ -1,11 +1,35 @@
+import { useState } from 'react';
 import type { DetailTable as Detail } from '../../../src/engine/index.ts';
 import { formatNumber, kindDef, unitSymbol } from '../../../src/quantity/index.ts';
 import { plainText } from './groups-table.tsx';
 
 type Column = Detail['columns'][number];
 
+export interface DetailTableProps {
+  readonly detail: Detail;
+  /** Rows in sight until all are asked for; all at once when absent. */
+  readonly inSight?: number;
+}
+
 /** A table that a question brings along: a census by kind, say. */
-export const DetailTable = ({ detail }: { readonly detail: Detail }) => (
+export function DetailTable({ detail, inSight = Number.POSITIVE_INFINITY }: DetailTableProps) {
+  const [whole, setWhole] = useState(false);
+  const folds = detail.rows.length > inSight + 1;
+  const rows = folds && !whole ? detail.rows.slice(0, inSight) : detail.rows;
+  return (
+    <>
+      <RowsTable detail={{ ...detail, rows }} />
+      {folds && (
+        <button type="button" aria-expanded={whole} onClick={() => setWhole(!whole)}>
+          {whole ? `First ${inSight} only` : `All ${detail.rows.length} rows`}
+          <span className="heard"> of {detail.title}</span>
+        </button>
+      )}
+    </>
+  );
+}
+
+const RowsTable = ({ detail }: { readonly detail: Detail }) => (
   <div className="table-scroll">
     <table>
       <caption>{detail.title}</caption>

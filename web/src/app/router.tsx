@@ -62,6 +62,16 @@ const question = createRoute({
   validateSearch: (search: Record<string, unknown>): { readonly of?: string | undefined } =>
     typeof search.of === 'string' ? { of: search.of } : {},
 });
+const mass = createRoute({
+  getParentRoute: () => study,
+  path: '/mass',
+  component: lazyRouteComponent(() => import('../pages/mass.tsx'), 'MassPage'),
+});
+const joints = createRoute({
+  getParentRoute: () => study,
+  path: '/joints',
+  component: lazyRouteComponent(() => import('../pages/joints.tsx'), 'JointsPage'),
+});
 const claims = createRoute({
   getParentRoute: () => study,
   path: '/claims',
@@ -81,7 +91,10 @@ const imports = createRoute({
 export const router = createRouter({
   routeTree: root.addChildren([
     studies,
-    study.addChildren([overview, parts, map, questions, question, claims, history, imports]),
+    study.addChildren([
+      ...[overview, parts, map, mass, joints],
+      ...[questions, question, claims, history, imports],
+    ]),
   ]),
   defaultPreload: 'intent',
   defaultErrorComponent: PageBroke,

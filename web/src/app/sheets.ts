@@ -3,6 +3,8 @@ export const SHEETS = [
   { to: '/s/$study', title: 'Overview', exact: true },
   { to: '/s/$study/parts', title: 'Parts', exact: false },
   { to: '/s/$study/map', title: 'Map', exact: false },
+  { to: '/s/$study/mass', title: 'Mass', exact: false },
+  { to: '/s/$study/joints', title: 'Joints', exact: false },
   { to: '/s/$study/questions', title: 'Questions', exact: false },
   { to: '/s/$study/claims', title: 'Claims', exact: false },
   { to: '/s/$study/history', title: 'History', exact: false },

@@ -10,8 +10,8 @@ import { InAndOut } from './in-and-out.tsx';
 import { SavedState } from './saved-state.tsx';
 import { SelectionProvider } from './selection.tsx';
 import { SettingsButton } from './settings.tsx';
-import { SHEETS } from './sheets.ts';
-import { HeaderProvider, useHeader } from './study-header.ts';
+import { SheetNav } from './sheet-nav.tsx';
+import { HeaderProvider } from './study-header.ts';
 import { TitleBlock } from './title-block.tsx';
 import { UndoButton } from './undo-button.tsx';
 
@@ -65,25 +65,12 @@ const Opening = ({ read, error }: { read: number; error: unknown }) => (
 );
 
 function Strip() {
-  const { study } = useHeader();
   return (
     <header className="strip">
       <Link to="/" className="brand">
         Hoistside
       </Link>
-      <nav aria-label="Sheets of this study">
-        {SHEETS.map(({ to, title, exact }) => (
-          <Link
-            key={to}
-            to={to}
-            params={{ study }}
-            activeOptions={{ exact, includeSearch: false }}
-            activeProps={{ className: 'on', 'aria-current': 'page' }}
-          >
-            {title}
-          </Link>
-        ))}
-      </nav>
+      <SheetNav />
       <div className="strip-right">
         <InAndOut />
         <SavedState />

@@ -1,0 +1,30 @@
+import { AnswerPage } from '../answer-page/answer-page.tsx';
+import { Asked } from '../answer-page/asked.tsx';
+import type { Lead } from '../answer-page/lead-numbers.tsx';
+
+const LEAD: readonly Lead[] = [
+  { title: 'Groups', question: 'joint-census', output: 'groups', without: 'no joint yet' },
+  { title: 'Single joints', question: 'joint-census', output: 'elements', without: 'no joint yet' },
+  { title: 'Bags that differ', question: 'joint-census', output: 'apart', without: 'no joint yet' },
+  {
+    ...{ title: 'Bags without a joint', question: 'joint-census', output: 'strayBags' },
+    without: 'no joint yet',
+  },
+  {
+    ...{ title: 'Install time', question: 'install-time', output: 'time' },
+    without: 'no joint has its times',
+  },
+];
+
+/** How it is joined, how long that takes, and what the bags say. */
+export const JointsPage = () => (
+  <AnswerPage title="Joints" lead={LEAD}>
+    <Asked question="joint-census" shows={['findings', 'figures']} />
+    <Asked question="fastener-census" shows={['figures', 'results', 'findings', 'table']} />
+    <Asked question="seam-census" shows={['figures', 'results', 'findings']} />
+    <Asked question="surface-census" shows={['figures', 'results', 'findings']} />
+    <Asked question="galvanic-pairs" shows={['figures', 'results', 'findings', 'table']} />
+    <Asked question="install-time" shows={['figures', 'results', 'findings']} />
+    <Asked question="access-times" shows={['figures', 'findings', 'table']} wide />
+  </AnswerPage>
+);
