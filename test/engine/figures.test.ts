@@ -113,7 +113,12 @@ describe('sums of groups', () => {
 
   it('leave out groups that have none of it for certain, and are not drawn where none has', async () => {
     const joined = (row: Record<string, string>) => ({ count: '4', weld: 'exactly 0 m', ...row });
-    const nothing = { spot: '0', rivet: '0', bead: 'exactly 0 m', adhesive: 'exactly 0 g' };
+    const nothing = {
+      spot: 'exactly 0',
+      rivet: 'exactly 0',
+      bead: 'exactly 0 m',
+      adhesive: 'exactly 0 g',
+    };
     const { question } = await loadQuestion('seam-census');
     const { figures } = askWritten(question, {
       joints: [
