@@ -24,4 +24,22 @@ export const CAUTIONS = [
       'Heavy or hot parts: use lifting aids and a second person; local rules on handling loads come first.',
     source: 'common practice, no source',
   },
+  {
+    id: 'pressure-test',
+    words:
+      'An enclosure under test pressure pushes on its lid with the force shown here and stores energy: stand clear of lid, ports and plugs, fit a relief valve below the opening pressure of the vents, raise the pressure slowly, let it down before anything is loosened, never exceed what the maker allows. Trained people only; local rules on pressure tests come first.',
+    source: 'common practice, no source',
+  },
+  {
+    id: 'sealed-by-judgement',
+    words:
+      'No standard gives a limit of leakage for such enclosures: the limit is yours. A number below it is no proof that water stays out; test the enclosure in water as the product needs it.',
+    source: 'common practice, no source',
+  },
+  {
+    id: 'bolt-tightening',
+    words:
+      'Torque and preload of a joint that holds people or loads are set by its maker. Take this as an estimate, renew fasteners where the maker says so, and have such joints tightened and checked by trained people.',
+    source: 'common practice, no source',
+  },
 ] as const;

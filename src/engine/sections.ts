@@ -8,3 +8,5 @@ export const COST: Section = { id: 'cost', title: 'Should-cost', order: 40 };
 export const PROFILES: Section = { id: 'profiles', title: 'Sections', order: 60 };
 export const LAMINATES: Section = { id: 'laminates', title: 'Laminates', order: 62 };
 export const PLATES: Section = { id: 'plates', title: 'Plates and floors', order: 64 };
+export const SEALING: Section = { id: 'sealing', title: 'Sealing and leaks', order: 50 };
+export const BOLTS: Section = { id: 'bolts', title: 'Bolted joints', order: 54 };

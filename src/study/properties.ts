@@ -1,6 +1,7 @@
 import { JOINT_PROPERTIES } from './joint-properties.ts';
 import { type PropertyDef, scalar, text } from './property-def.ts';
 import type { PropertyId } from './reading.ts';
+import { SEALING_PROPERTIES } from './sealing-properties.ts';
 
 export type { PropertyDef } from './property-def.ts';
 
@@ -44,6 +45,7 @@ export const PROPERTIES: readonly PropertyDef[] = [
   scalar('envelope.height', 'envelope height', 'length', 'mm', 'assembly', 'part', 'vehicle'),
 
   ...JOINT_PROPERTIES,
+  ...SEALING_PROPERTIES,
 ];
 
 const BY_ID = new Map(PROPERTIES.map((p) => [p.id, p]));

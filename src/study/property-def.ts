@@ -16,6 +16,15 @@ export interface PropertyDef {
   readonly notNegative?: true;
 }
 
+/** Quantities that may well be below zero: gains and changes. */
+const MAY_BE_NEGATIVE: ReadonlySet<PropertyId> = new Set([
+  'frontLoadGain',
+  'leak.drop',
+  'leak.warming',
+  'leak.growth',
+  'leak.temperature',
+]);
+
 export const scalar = (
   id: PropertyId,
   words: string,
@@ -29,8 +38,7 @@ export const scalar = (
   kind,
   unit,
   of,
-  // A load gained in an axle lift is the one quantity here that may well be negative.
-  ...(id === 'frontLoadGain' ? {} : { notNegative: true }),
+  ...(MAY_BE_NEGATIVE.has(id) ? {} : { notNegative: true }),
 });
 
 export const text = (id: PropertyId, words: string, ...of: NodeKind[]): PropertyDef => ({

@@ -12,12 +12,20 @@ const questions = [...(await loadAll())];
 
 /** Outputs that are not homogeneous by what they are, and why. */
 const NOT_HOMOGENEOUS: Readonly<Record<string, string>> = {
+  'bolt-strength': 'stresses of the property class are numbers of the standard',
+  'leak-from-decay molar': 'the gas constant stands in it as a number',
+  'leak-units molar': 'the gas constant stands in it as a number',
+  'leak-through-hole molecular': 'the gas constant stands in it as a number',
+  'leak-through-hole knudsen': 'the gas constant stands in it as a number',
+  'water-ingress': 'gravity stands in it as a number',
+  'water-test': 'depths, times and flows are numbers of the standard',
   'standard-hollow-section': 'the standard changes its radii at walls of 6 and 10 mm',
   'stiffness-substitution index': 'an index in the handbook’s own fixed units',
   'stiffness-substitution otherIndex': 'an index in the handbook’s own fixed units',
 };
 /** Example numbers that only tables beside the outputs, or words, rest on: they stand there without spread. */
 const BESIDE_THE_OUTPUTS: Readonly<Record<string, RegExp>> = {
+  'water-test': /area/,
   'floor-options': /designs\.[2-9]/,
   'laminate-strain': /materials\.1\.(c1|c2|s12|t1)/,
   'mass-balance': /modules\.1\.moduleMass/,

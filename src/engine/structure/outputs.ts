@@ -1,6 +1,6 @@
 import type { Kind } from '../../quantity/index.ts';
 import type { Finding } from '../../study/index.ts';
-import type { DetailTable, OutputSpec, Solved } from '../method.ts';
+import type { DetailTable, Formula, OutputSpec, RowBody, Solved } from '../method.ts';
 
 /** Short form of an output. */
 export const output = (
@@ -11,6 +11,11 @@ export const output = (
   meaning: string,
   shown: string,
 ): OutputSpec => ({ name, symbol, kind, unit, meaning, shown });
+
+/** An output of a row, with its own formula. */
+export const worked = (
+  ...[name, symbol, kind, unit, meaning, shown, of]: [...Parameters<typeof output>, of: Formula]
+): RowBody['outputs'][number] => ({ ...output(name, symbol, kind, unit, meaning, shown), of });
 
 /** An answer that can't be given: all outputs left out, with the reason. */
 export const refused = (
