@@ -2,7 +2,7 @@ import { Command } from 'commander';
 import { askOfStudy, askValues, loadQuestion, QUESTION_INDEX } from '../app/index.ts';
 import type { Answer } from '../engine/index.ts';
 import { answerText } from '../report/index.ts';
-import { RefusalError } from '../study/index.ts';
+import { RefusalError, type StudyView } from '../study/index.ts';
 import type { Io } from './io.ts';
 import { studyNamed, withLibrary } from './open-library.ts';
 import { pair, writtenInputs } from './options.ts';
@@ -73,9 +73,9 @@ async function ask(io: Io, id: string, options: AskOptions, command: Command): P
     io.out(questionText(question));
     return;
   }
-  const answers = await answersTo(id, options, values, command);
+  const { answers, view } = await answersTo(id, options, values, command);
   if (options.json) io.out(`${JSON.stringify({ answers })}\n`);
-  else io.out(answers.map((a) => answerText(a, question, a.basis.subject ?? '')).join('\n'));
+  else io.out(answers.map((a) => answerText(a, question, a.basis.subject ?? '', view)).join('\n'));
 }
 
 async function answersTo(
@@ -83,7 +83,7 @@ async function answersTo(
   options: AskOptions,
   values: Awaited<ReturnType<typeof writtenInputs>>,
   command: Command,
-): Promise<Answer[]> {
+): Promise<{ readonly answers: Answer[]; readonly view?: StudyView }> {
   const { study, subject, rates } = options;
   const asked = {
     question,
@@ -91,10 +91,11 @@ async function answersTo(
     ...(rates === undefined ? {} : { rates }),
     ...(values === undefined ? {} : { values }),
   };
-  if (study === undefined) return [await askValues(asked)];
-  return withLibrary(command, async (library) =>
-    askOfStudy((await studyNamed(library, study)).view, asked),
-  );
+  if (study === undefined) return { answers: [await askValues(asked)] };
+  return withLibrary(command, async (library) => {
+    const { view } = await studyNamed(library, study);
+    return { answers: await askOfStudy(view, asked), view };
+  });
 }
 
 const noInputs = (id: string): RefusalError =>

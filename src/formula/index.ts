@@ -12,3 +12,4 @@ export * from './to-mathml.ts';
 export * from './to-text.ts';
 export * from './to-typst.ts';
 export * from './with-numbers.ts';
+export * from './worked-lines.ts';

@@ -37,7 +37,8 @@ const isQuantity = (f: Formula): boolean =>
   f.m === 'quantity' || (f.m === 'power' && f.base.m === 'quantity');
 
 const row = (inside: string): string => `<mrow>${inside}</mrow>`;
-const sign = (text: string): string => `<mo>${escaped(text)}</mo>`;
+/** A sum's sign is the one that stands large, not the letter. */
+const sign = (text: string): string => `<mo>${escaped(text === 'Σ' ? '∑' : text)}</mo>`;
 
 /** A quantity is raised with its unit, in brackets. */
 const raisable = (f: Formula): string =>

@@ -84,8 +84,8 @@ function symbol({ letter, below, mark }: Extract<Formula, { m: 'symbol' }>): str
 function letters(text: string): string {
   const [first = '', ...rest] = [...text.normalize('NFD')];
   const isBarred = rest.includes('\u0304');
-  const plain = [first, ...rest.filter((c) => c !== '\u0304')].map((c) => `italic(${quoted(c)})`);
-  return isBarred ? `overline(${plain.join(' ')})` : plain.join(' ');
+  const plain = `italic(${quoted([first, ...rest.filter((c) => c !== '\u0304')].join(''))})`;
+  return isBarred ? `overline(${plain})` : plain;
 }
 
 const marks = (mark: string): string =>

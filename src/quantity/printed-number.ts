@@ -75,6 +75,16 @@ export function printedLine(number: PrintedNumber): string {
 }
 
 /**
+ * A spread by itself, to three digits: two are told apart here that lie close together. That of
+ * a temperature is a difference, that of a count need not be whole.
+ */
+export function printedSpread(u: number, kind: Kind, unit: string): string {
+  const own = kind === 'tempAbs' ? 'tempDiff' : kind === 'count' ? 'ratio' : kind;
+  const { value, symbol } = printedNumber({ x: u, u: u / 10, kind: own, unit });
+  return `${value} ${symbol}`.trim();
+}
+
+/**
  * Of results of one answer, those that add up with this one (a gap and its two sides, a sum and
  * its parts): they are printed to one place, so that the sum can be checked by hand.
  */

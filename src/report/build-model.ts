@@ -8,6 +8,7 @@ import { methodOf } from './methods.ts';
 import type { ReportAnswer, ReportModel, ReportRates, ReportStudy } from './model.ts';
 import { reportNext } from './next.ts';
 import { reportAnswer } from './report-answer.ts';
+import type { Voucher } from './said-by.ts';
 import { sectionsOf } from './sections.ts';
 import { summaryLine } from './summary.ts';
 import { unknownOf } from './unknown.ts';
@@ -48,7 +49,7 @@ export interface ReportPhoto {
 }
 
 export interface ReportInput {
-  readonly view: Pick<StudyView, 'header' | 'revision' | 'findings' | 'condition'>;
+  readonly view: Pick<StudyView, 'header' | 'revision' | 'findings' | 'condition'> & Voucher;
   readonly rates?: RateBook | undefined;
   /** ISO 8601 date of issue. */
   readonly date: string;
@@ -64,7 +65,7 @@ export interface ReportInput {
 export function reportModel(input: ReportInput): ReportModel {
   const pairs = input.answered.map((a) => ({
     ...a,
-    report: reportAnswer(a.answer, a.question, a.subject),
+    report: reportAnswer(a.answer, a.question, a.subject, input.view),
   }));
   const sections = sectionsOf(pairs);
   const claims = (input.claims ?? []).map(reportClaim);

@@ -2,8 +2,8 @@
  * report: what a study's answers say, in words and on paper.
  *
  * A report model made from nothing but answers, the words and rounding shared by every form of
- * it, text for a terminal, a tagged PDF set by Typst with fonts of the repository, and labels for
- * bags of fasteners.
+ * it, text for a terminal, a tagged PDF set by Typst with fonts of the repository (formulas in
+ * the typesetter's own), and labels for bags of fasteners.
  * Depends on quantity, study and the engine's result types. Stays away from calculation,
  * storage and the question what to ask: it prints what it is handed.
  */

@@ -1,4 +1,5 @@
 import type { Caution, CheckRef, DecisionWord, Source } from '../engine/index.ts';
+import type { WorkedLine } from '../formula/index.ts';
 import type { Kind } from '../quantity/index.ts';
 import type { Finding } from '../study/index.ts';
 import type { ReportFigure } from './figures.ts';
@@ -53,6 +54,8 @@ export interface ReportOut {
   readonly meaning: string;
   readonly shown: ShownNumber;
   readonly decision?: ReportDecision;
+  /** Its contributions are drawn as bars; those of the others stand in one line. */
+  readonly leads: boolean;
   readonly contributions: readonly Contribution[];
   /** Contributions too small to stand alone. */
   readonly others?: { readonly words: string; readonly share: number };
@@ -70,6 +73,17 @@ export interface ReportStep {
   readonly shown: string;
   readonly number: ShownNumber;
   readonly place: string;
+  /** The line in mathematics, with numbers put in where they all are known. */
+  readonly worked: WorkedLine;
+}
+
+/** Who says what a reading says: by whom, with what, when, where it came in, on which photographs. */
+export interface ReportSaid {
+  readonly label: string;
+  readonly asWritten: string;
+  readonly by: string;
+  /** Captions; empty where there is none. */
+  readonly photos: string;
 }
 
 /** Rows of words and numbers; a column of numbers is set to the right. */
@@ -102,6 +116,9 @@ export interface ReportAnswer {
   readonly steps: readonly ReportStep[];
   /** Steps of the working that are not printed here. */
   readonly stepsLeftOut: number;
+  /** Readings that vouch for it, those first on which it hangs most. */
+  readonly said: readonly ReportSaid[];
+  readonly saidLeftOut: number;
   /** Values that stand in for readings. */
   readonly assumed: readonly string[];
   readonly findings: readonly FindingGroup[];

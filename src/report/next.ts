@@ -1,4 +1,5 @@
 import type { MeasureNext, NextReading, OpenThing } from '../engine/index.ts';
+import { printedSpread } from '../quantity/index.ts';
 import type { ReportNext, ReportNextReading, ReportOpen } from './model.ts';
 import { numberText, percentText, shownNumber } from './wording.ts';
 
@@ -52,13 +53,4 @@ function effectWords(thing: OpenThing, u: number | undefined, after: number | un
   return `${words}: ± ${spreadText(thing, u)} to ± ${spreadText(thing, after)}`;
 }
 
-/** A spread by itself, to three digits: two are told apart here that lie close together. */
-function spreadText({ kind, unit }: OpenThing, u: number): string {
-  const given = { x: u, u: u / 10, kind: spreadKind(kind), unit, how: 'calculated' } as const;
-  const { value, symbol } = shownNumber(given);
-  return `${value} ${symbol}`.trim();
-}
-
-/** The spread of a temperature is a difference, that of a count need not be whole. */
-const spreadKind = (kind: OpenThing['kind']): OpenThing['kind'] =>
-  kind === 'tempAbs' ? 'tempDiff' : kind === 'count' ? 'ratio' : kind;
+const spreadText = ({ kind, unit }: OpenThing, u: number): string => printedSpread(u, kind, unit);

@@ -1,12 +1,21 @@
 import type { Answer, Decision, Out, OutputSpec, Question, StepRow } from '../engine/index.ts';
+import { workedLines } from '../formula/index.ts';
 import { addingUp } from '../quantity/index.ts';
 import type { Place } from '../study/index.ts';
 import { contributionsOf } from './contributions.ts';
 import { reportFigure } from './figures.ts';
 import { groupFindings } from './finding-groups.ts';
 import type { ReportAnswer, ReportDecision, ReportOut, ReportStep } from './model.ts';
+import { saidBy, type Voucher } from './said-by.ts';
 import { answerTables } from './tables.ts';
-import { basisText, type NumberGiven, placeWords, shownNumber, subjectWords } from './wording.ts';
+import {
+  basisText,
+  type NumberGiven,
+  nominalText,
+  placeWords,
+  shownNumber,
+  subjectWords,
+} from './wording.ts';
 
 /** Lines of a working beyond these say little on paper; the record has them all. */
 const STEPS_PRINTED = 60;
@@ -17,15 +26,20 @@ const SHIFT_SHARE = 0.1;
 
 /**
  * Any question's answer in words, from nothing but the answer; with the question at hand the
- * sums of its tally have their units.
+ * sums of its tally have their units, with the study at hand it says who says so.
  */
-export function reportAnswer(answer: Answer, question?: Question, subject = ''): ReportAnswer {
+export function reportAnswer(
+  answer: Answer,
+  question?: Question,
+  subject = '',
+  view?: Voucher,
+): ReportAnswer {
   const specOf = (out: Out) => question?.body.outputs.find((o) => o.name === out.name);
   // Intermediate results stand in the working only.
   const outs = Object.values(answer.outs).filter((out) => !specOf(out)?.step);
   const numbers = outs.map(outNumber);
   const reportOuts = outs.map((out, i) =>
-    reportOut(out, addingUp(numbers[i] ?? outNumber(out), numbers), answer, specOf(out)),
+    reportOut(out, addingUp(numbers[i] ?? outNumber(out), numbers), answer, specOf(out), i === 0),
   );
   return {
     question: answer.question,
@@ -37,8 +51,9 @@ export function reportAnswer(answer: Answer, question?: Question, subject = ''):
     outs: reportOuts,
     figures: (answer.figures ?? []).map(reportFigure),
     tables: answerTables(answer, question),
-    steps: answer.steps.slice(0, STEPS_PRINTED).map((s) => reportStep(s, outs, numbers)),
+    steps: reportSteps(answer.steps, outs, numbers).slice(0, STEPS_PRINTED),
     stepsLeftOut: Math.max(answer.steps.length - STEPS_PRINTED, 0),
+    ...saidBy(answer, view),
     assumed: answer.steps.filter((s) => s.how === 'assumed').map((s) => s.meaning),
     findings: groupFindings(answer.findings),
     sources: answer.sources,
@@ -55,11 +70,14 @@ function reportOut(
   beside: readonly NumberGiven[],
   answer: Answer,
   spec: OutputSpec | undefined,
+  isFirst: boolean,
 ): ReportOut {
+  const decides = spec?.decides !== undefined || out.decision !== undefined;
   return {
     name: out.name,
     alike: spec?.alike ?? out.name,
-    decides: spec?.decides !== undefined || out.decision !== undefined,
+    decides,
+    leads: decides || isFirst,
     symbol: out.symbol,
     meaning: out.meaning,
     shown: shownNumber(outNumber(out), beside),
@@ -95,6 +113,25 @@ function notesOf(out: Out): string[] {
   return notes;
 }
 
+/** The steps in words, and in mathematics with each other's numbers put in. */
+function reportSteps(
+  steps: readonly StepRow[],
+  outs: readonly Out[],
+  numbers: readonly NumberGiven[],
+): ReportStep[] {
+  const plain = steps.map((step) => reportStep(step, outs, numbers));
+  const worked = workedLines(
+    plain.map(({ symbol, shown, number }, i) => ({
+      ...{ symbol, shown, number: nominalText(number) },
+      isFormula: steps[i]?.place === undefined,
+    })),
+  );
+  return plain.flatMap((step, i) => {
+    const own = worked[i];
+    return own ? [{ ...step, worked: own }] : [];
+  });
+}
+
 /**
  * A step that is a result has the same digits as the result, also when it is not complete; one
  * that was given or read without a spread says that.
@@ -103,7 +140,7 @@ function reportStep(
   step: StepRow,
   outs: readonly Out[],
   numbers: readonly NumberGiven[],
-): ReportStep {
+): Omit<ReportStep, 'worked'> {
   const at = outs.findIndex((o) => o.symbol === step.symbol && o.x === step.x);
   const result = numbers[at];
   const u = step.u === 'incomplete' && step.place ? ('unknown' as const) : step.u;

@@ -1,4 +1,5 @@
 import type { Answer, Question } from '../engine/index.ts';
+import { formulaText } from '../formula/index.ts';
 import { lackWithKnown } from '../quantity/index.ts';
 import { figureText } from './figure-text.ts';
 import type {
@@ -13,16 +14,24 @@ import type {
   UnknownGroup,
 } from './model.ts';
 import { reportAnswer } from './report-answer.ts';
+import type { Voucher } from './said-by.ts';
 import { padEnd, padStart, plain, textTable, WIDTH, wrap } from './text-layout.ts';
 import { LEVEL_WORDS, percentText, SPREAD_RULE } from './wording.ts';
 
+/** Columns of a bar that is the whole variance. */
+const SHARE_BAR = 24;
 /** Places of one finding, and things of one kind not known, that a summary prints before it counts the rest. */
 const LISTED = 6;
 const RULE = '─'.repeat(WIDTH);
 
 /** An answer for the terminal: results, findings, working, sources and cautions. */
-export function answerText(answer: Answer, question?: Question, subject = ''): string {
-  const a = reportAnswer(answer, question, subject);
+export function answerText(
+  answer: Answer,
+  question?: Question,
+  subject = '',
+  view?: Voucher,
+): string {
+  const a = reportAnswer(answer, question, subject, view);
   return lines(
     head(a),
     numberLines(a.outs.map((o) => ({ ...o, word: o.decision?.says }))),
@@ -31,6 +40,7 @@ export function answerText(answer: Answer, question?: Question, subject = ''): s
     a.tables.flatMap((t) => [[''], [t.title], textTable(t.columns, t.rows)].flat()),
     block('Findings', findingLines(a.findings)),
     block('Working', workingLines(a)),
+    block('Says who', saidLines(a)),
     block('Assumptions', a.assumptions.flatMap(bullet)),
     block(
       'Sources',
@@ -144,19 +154,52 @@ const wordOf = ({ shown, word }: NumberLine): string => lackCell(shown) || (word
 
 /** What stands behind one result: rule of the word, shares of the spread, doubts. */
 function outRemarks(out: ReportOut): string[] {
-  const shares = out.contributions.map((c) => `${c.label} ${percentText(c.share)}`);
-  if (out.others && shares.length > 0)
-    shares.push(`${out.others.words} ${percentText(out.others.share)}`);
+  const shares = sharesOf(out);
+  const inLine = shares.map((c) => `${c.label} ${percentText(c.share)}`).join('; ');
   const remarks = [
     ...(out.decision ? [`${out.decision.says}: ${out.decision.rule}`] : []),
-    ...(shares.length > 0 ? [`spread from: ${shares.join('; ')}`] : []),
+    ...(inLine === '' ? [] : [out.leads ? 'spread from:' : `spread from: ${inLine}`]),
     ...out.notes,
     ...out.doubts.map((d) => `doubt: ${d}`),
   ];
-  return remarks.length === 0
-    ? []
-    : ['', ...wrap(out.meaning, '  '), ...remarks.flatMap((r) => wrap(r, '    - ', '      '))];
+  if (remarks.length === 0) return [];
+  const bars = out.leads ? shares.flatMap(shareLine) : [];
+  return [
+    '',
+    ...wrap(out.meaning, '  '),
+    ...remarks.flatMap((r) => [
+      ...wrap(r, '    - ', '      '),
+      ...(r === 'spread from:' ? bars : []),
+    ]),
+  ];
 }
+
+type Share = Pick<ReportOut['contributions'][number], 'label' | 'what' | 'share'>;
+
+const sharesOf = ({ contributions, others }: ReportOut): Share[] =>
+  contributions.length === 0 || !others
+    ? [...contributions]
+    : [...contributions, { label: others.words, what: '', share: others.share }];
+
+/** A bar of `width` columns for the whole, in half blocks. */
+function blockBar(share: number, width: number): string {
+  const halves = Math.max(Math.round(2 * width * share), 1);
+  return '█'.repeat(halves >> 1) + (halves % 2 === 1 ? '▌' : '');
+}
+
+/** "███████▌             37 %  labour rate (rate, shared)": the whole bar is the whole variance. */
+function shareLine({ label, what, share }: Share): string[] {
+  const head = `      ${padEnd(blockBar(share, SHARE_BAR), SHARE_BAR)} ${padStart(percentText(share), 5)}  `;
+  return wrap(what === '' ? label : `${label} (${what})`, head, ' '.repeat([...head].length));
+}
+
+const saidLines = ({ said, saidLeftOut }: ReportAnswer): string[] => [
+  ...said.flatMap(({ label, asWritten, by, photos }) => [
+    ...bullet(`${label}: ${asWritten}`),
+    ...wrap(photos === '' ? by : `${by}; photographs: ${photos}`, '      '),
+  ]),
+  ...(saidLeftOut > 0 ? [`  and ${saidLeftOut} more readings`] : []),
+];
 
 const workingLines = (a: ReportAnswer): string[] => [
   ...textTable(
@@ -169,17 +212,20 @@ const workingLines = (a: ReportAnswer): string[] => [
       { head: 'meaning', numbers: false },
       { head: 'from', numbers: false },
     ],
-    a.steps.map(({ symbol, number, meaning, shown }) => [
+    a.steps.map(({ symbol, number, meaning, shown, worked }) => [
       symbol,
       number.value,
       lackCell(number) || spreadCell(number),
       number.symbol,
       number.how,
       meaning,
-      shown,
+      worked.formula ? formulaText(worked.formula) : shown,
     ]),
   ),
   ...(a.stepsLeftOut > 0 ? [`  and ${a.stepsLeftOut} more lines`] : []),
+  ...a.steps.flatMap(({ symbol, worked: { numbers } }) =>
+    numbers ? wrap(`${symbol} = ${formulaText(numbers)}`, '  ', '      ') : [],
+  ),
 ];
 
 function findingLines(

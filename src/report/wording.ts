@@ -133,6 +133,9 @@ export const sideBySide = (numbers: readonly ShownNumber[]): ShownNumber[] =>
 /** "1 645.3 ± 0.2 kg"; one that is not whole says so, and what of its spread is known. */
 export const numberText = (n: ShownNumber): string => printedLine({ ...n, lack: n.incomplete });
 
+/** "1 645.3 kg": the number alone, to be put into a formula. */
+export const nominalText = (n: ShownNumber): string => printedLine({ ...n, spread: '', lack: '' });
+
 /** The same for a drawing, where there is no room for what of an incomplete spread is known. */
 export const shortText = (n: ShownNumber): string =>
   n.incomplete === '' ? numberText(n) : numberText({ ...n, spread: '' });

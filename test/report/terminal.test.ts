@@ -48,7 +48,7 @@ describe('an answer in a terminal', () => {
   it('shows results, shares of the spread, working, assumptions, sources and cautions', () => {
     expect(widest(text)).toBeLessThanOrEqual(100);
     expect(text).toContain('- not distinguishable: different beyond 2 u');
-    expect(text).toContain('10-001 Frame, mass, all pieces 78 %');
+    expect(text).toMatch(/█▌ +78 % {2}10-001 Frame, mass, all pieces/);
     expect(text).toContain('- skewed: the mean lies at 1,645.8 kg');
     expect(text).toContain('- spread with 7 effective degrees of freedom');
     expect(text).toMatch(/m₁ +462\.50 +± 0\.50 +kg +measured/);

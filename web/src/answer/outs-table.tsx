@@ -1,5 +1,7 @@
+import { formulaOf } from '../../../src/formula/index.ts';
 import { addingUp } from '../../../src/quantity/index.ts';
 import { placeText } from '../../../src/study/index.ts';
+import { FormulaShown } from '../parts/formula-shown.tsx';
 import { NumberShown } from '../parts/number.tsx';
 import { OutNumber } from '../parts/out-number.tsx';
 import type { AnswerSheet, SheetOut } from '../worker/answer-sheet.ts';
@@ -29,14 +31,14 @@ export const OutsTable = ({ sheet, shown, onShow }: OutsTableProps) => (
         {sheet.outs.map((out) => (
           <tr key={out.name} className={out.step ? 'step' : ''}>
             <th scope="row">
-              {out.meaning} <span className="soft">{out.symbol}</span>
+              {out.meaning} <FormulaShown formula={formulaOf(out.symbol)} />
             </th>
             <td>
               <OutCell sheet={sheet} out={out} />
             </td>
             <td>
               {out.decision && (
-                <DecisionShown decision={out.decision} kind={out.kind} unit={out.unit} />
+                <DecisionShown decision={out.decision} kind={out.kind} unit={out.unit} open />
               )}
               {!out.decision && out.u === 'incomplete' && <Incomplete out={out} />}
             </td>

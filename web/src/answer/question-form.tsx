@@ -1,6 +1,8 @@
 import { useId } from 'react';
 import type { PlainQuestion, WrittenInputs } from '../../../src/engine/index.ts';
+import { formulaOf } from '../../../src/formula/index.ts';
 import { unitSymbol } from '../../../src/quantity/index.ts';
+import { FormulaShown } from '../parts/formula-shown.tsx';
 import { FormTable } from './form-table.tsx';
 
 type Input = PlainQuestion['inputs'][number];
@@ -57,7 +59,8 @@ function Field({ input, text, onChange }: FieldProps) {
   return (
     <div className="field">
       <label htmlFor={id}>
-        {input.meaning} {input.in === 'scalar' && <i className="formula">{input.symbol}</i>}
+        {input.meaning}{' '}
+        {input.in === 'scalar' && <FormulaShown formula={formulaOf(input.symbol)} />}
       </label>
       {input.in === 'term' && input.options ? (
         <select {...props} onChange={(e) => onChange(e.target.value)}>

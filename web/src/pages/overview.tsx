@@ -12,6 +12,7 @@ import { InHand } from '../parts/in-hand.tsx';
 import { LineKey } from '../parts/line-key.tsx';
 import { OverviewClaims } from './overview-claims.tsx';
 import { OverviewGaps } from './overview-gaps.tsx';
+import { OverviewNext } from './overview-next.tsx';
 import { OverviewTiles } from './overview-tiles.tsx';
 
 const ROWS = [['plan'], ['side']] as const;
@@ -29,6 +30,7 @@ export function OverviewPage() {
       </div>
       <aside className="overview-aside">
         <InHand />
+        <OverviewNext />
         <OverviewGaps />
         <OverviewClaims />
         <LineKey />

@@ -1,12 +1,14 @@
 import { useParams, useSearch } from '@tanstack/react-router';
 import { useState } from 'react';
 import type { PlainQuestion, WrittenInputs } from '../../../src/engine/index.ts';
+import { formulaOf } from '../../../src/formula/index.ts';
 import { RefusalError } from '../../../src/study/index.ts';
 import { AnswerCard } from '../answer/answer-card.tsx';
 import { QuestionForm } from '../answer/question-form.tsx';
 import { useClient, useDesk } from '../app/desk-client.ts';
 import { useHeader } from '../app/study-header.ts';
 import { usePageTitle } from '../app/use-page-title.ts';
+import { FormulaShown } from '../parts/formula-shown.tsx';
 import { Refusals } from '../parts/refusals.tsx';
 import type { AnswerSheet } from '../worker/answer-sheet.ts';
 import { nodeWords } from '../worker/node-words.ts';
@@ -180,7 +182,7 @@ const About = ({ question }: { readonly question: PlainQuestion }) => (
     <ul>
       {question.outputs.map((o) => (
         <li key={o.name}>
-          {o.meaning} <span className="formula">{o.shown}</span>
+          {o.meaning} <FormulaShown formula={formulaOf(o.shown)} />
         </li>
       ))}
     </ul>

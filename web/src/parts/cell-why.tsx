@@ -3,6 +3,7 @@ import { useDesk } from '../app/desk-client.ts';
 import { EditCell } from './edit-cell.tsx';
 import { FindingsList } from './findings-list.tsx';
 import { cellLine } from './number-text.ts';
+import { PhotosShown } from './photos-shown.tsx';
 import { ReadingCard } from './reading-card.tsx';
 import { Refusals } from './refusals.tsx';
 import { lineOf } from './ways.ts';
@@ -68,6 +69,8 @@ export function CellWhy({ subject, property }: CellOf) {
           <ReadingCard key={reading.reading.id} story={data} reading={reading} />
         ))}
       </div>
+      {data.photos.length > 0 && <h4>Photographs of {data.subject}</h4>}
+      <PhotosShown photos={data.photos} />
     </section>
   );
 }

@@ -3,6 +3,7 @@ import { useDesk } from '../app/desk-client.ts';
 import { useSelection } from '../app/selection.tsx';
 import { useHeader } from '../app/study-header.ts';
 import { CellShown } from './cell-shown.tsx';
+import { NextReadings } from './next-readings.tsx';
 
 /** The part in hand: the same one on the map, in the table and wherever it is named. */
 export function InHand() {
@@ -29,6 +30,7 @@ export function InHand() {
         {node.kind}
         {node.above !== '' && `, of ${node.above}`}
       </p>
+      <NextHere node={node.id} />
       <dl>
         {node.cells.map(({ property, words, cell }) => (
           <div key={property}>
@@ -53,5 +55,20 @@ export function InHand() {
         </Link>
       </p>
     </section>
+  );
+}
+
+/** Readings told of a part in hand, of each sort. */
+const TOLD = 3;
+
+/** What of this part is worth measuring next, while it is in hand. */
+function NextHere({ node }: { readonly node: string }) {
+  const { data } = useDesk(['next', node], (desk) => desk.next(TOLD, node));
+  if (!data || data.readings.length === 0) return null;
+  return (
+    <>
+      <h3>Measure next on it</h3>
+      <NextReadings next={data} readings={data.readings} />
+    </>
   );
 }

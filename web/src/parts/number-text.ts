@@ -42,6 +42,10 @@ export function numberText(shown: Shown, beside: readonly Shown[] = []): NumberT
 export const numberLine = (shown: Shown, beside: readonly Shown[] = []): string =>
   printedLine(print(shown, beside));
 
+/** "1 645.3 kg": the number alone, to be put into a formula; empty for none. */
+export const nominalText = (shown: Shown | undefined, beside: readonly Shown[] = []): string =>
+  shown ? printedLine({ ...print(shown, beside), spread: '', lack: '' }) : '';
+
 const print = (shown: Shown, beside: readonly Shown[]): PrintedNumber =>
   printedNumber(printable(shown), beside.map(printable));
 

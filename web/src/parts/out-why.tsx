@@ -1,4 +1,5 @@
 import { Link } from '@tanstack/react-router';
+import { formulaOf } from '../../../src/formula/index.ts';
 import { addingUp } from '../../../src/quantity/index.ts';
 import { placeText } from '../../../src/study/index.ts';
 import { Contributions } from '../answer/contributions.tsx';
@@ -6,6 +7,7 @@ import { DecisionShown } from '../answer/decision-shown.tsx';
 import { useDesk } from '../app/desk-client.ts';
 import { onceNamed } from '../worker/node-words.ts';
 import { FindingsList } from './findings-list.tsx';
+import { FormulaShown } from './formula-shown.tsx';
 import { NumberShown } from './number.tsx';
 import { Refusals } from './refusals.tsx';
 
@@ -27,7 +29,7 @@ export function OutWhy({ question, subject, output, onLeave }: OutOf) {
   return (
     <section className="why">
       <h3>
-        {out.meaning} <span className="soft">({out.symbol})</span>
+        {out.meaning} <FormulaShown formula={formulaOf(out.symbol)} />
       </h3>
       <p className="soft">
         {data.wording} Of {onceNamed(data.basis.subject ?? '')}.
@@ -41,7 +43,7 @@ export function OutWhy({ question, subject, output, onLeave }: OutOf) {
         />
       </p>
       <p>
-        Known as <b>calculated</b>: <span className="formula">{out.shown}</span>
+        Known as <b>calculated</b>: <FormulaShown formula={formulaOf(out.shown)} />
       </p>
       {out.decision && (
         <DecisionShown decision={out.decision} kind={out.kind} unit={out.unit} open />

@@ -2,6 +2,7 @@ import { useClient } from '../app/desk-client.ts';
 import { recorder } from '../app/preferences.ts';
 import type { CellStory, ReadingStory } from '../worker/cell-story.ts';
 import { cellLine, shareText } from './number-text.ts';
+import { PhotosShown } from './photos-shown.tsx';
 import { timeText } from './time-text.ts';
 import { lineOf } from './ways.ts';
 
@@ -66,6 +67,7 @@ export function ReadingCard({ story, reading: r }: ReadingCardProps) {
           />
         )}
       </dl>
+      <PhotosShown photos={r.seenOn} />
       {!withdrawn && live.length > 1 && r.weight < 1 && (
         <button type="button" onClick={choose}>
           Choose this one

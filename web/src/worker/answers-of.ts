@@ -4,6 +4,8 @@ import {
   askWritten,
   type ClaimState,
   claimStates,
+  type MeasureNext,
+  measureNext,
   type Question,
   type Questions,
   subjectsFor,
@@ -16,6 +18,7 @@ import { type AnswerSheet, answerSheet } from './answer-sheet.ts';
 export class AnswersOf {
   readonly #kept = new Map<string, Answer>();
   #claims: readonly ClaimState[] | undefined;
+  #next: MeasureNext | undefined;
 
   constructor(
     private readonly view: StudyView,
@@ -48,6 +51,17 @@ export class AnswersOf {
   claims(): readonly ClaimState[] {
     this.#claims ??= claimStates(this.view, this.questions);
     return this.#claims;
+  }
+
+  /** The readings worth taking next, of one node or of all, the first `limit` of each sort. */
+  next(limit: number, subject?: Id): MeasureNext {
+    this.#next ??= measureNext(this.view, this.questions, { limit: Number.POSITIVE_INFINITY });
+    const { open, readings } = this.#next;
+    const own = readings.filter((r) => subject === undefined || r.of?.subject === subject);
+    const lacks = own.filter((r) => r.why !== 'spread').slice(0, limit);
+    const narrows = own.filter((r) => r.why === 'spread').slice(0, limit);
+    const told = [...lacks, ...narrows];
+    return { open, readings: told, leftOut: own.length - told.length };
   }
 
   #answer(question: Question, subject: Id): Answer {

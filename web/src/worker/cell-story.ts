@@ -4,6 +4,7 @@ import {
   type Gesture,
   type InForce,
   isMissing,
+  type Photo,
   propertyDef,
   propertyWords,
   type Reading,
@@ -19,6 +20,13 @@ import {
   withDigits,
 } from './shown-cell.ts';
 
+/** A photograph, or another blob with what is said of it. */
+export interface StoryPhoto {
+  readonly blob: string;
+  readonly caption: string;
+  readonly isPicture: boolean;
+}
+
 /** One reading of a cell, with its part in the value in force. */
 export interface ReadingStory {
   readonly reading: Reading;
@@ -27,6 +35,8 @@ export interface ReadingStory {
   readonly weight: number;
   readonly instrument?: string;
   readonly withdrawn?: { readonly why: string; readonly by: string };
+  /** Photographs, film or speech that it is seen or heard on. */
+  readonly seenOn: readonly StoryPhoto[];
   /** What was done when it came in. */
   readonly gesture?: Gesture;
   readonly causes: readonly string[];
@@ -44,6 +54,8 @@ export interface CellStory {
   readonly cell: ShownCell;
   readonly rule?: InForce['rule'];
   readonly findings: readonly Finding[];
+  /** Photographs of what it is a value of. */
+  readonly photos: readonly StoryPhoto[];
   /** Newest first. */
   readonly readings: readonly ReadingStory[];
 }
@@ -66,6 +78,7 @@ export function cellStory(
     cell: shownCell(cell),
     ...(there ? { rule: there.rule } : {}),
     findings: there?.findings ?? [],
+    photos: view.photos(subject).map(photoOf),
     readings: view
       .readings(subject, property)
       .map((s) => readingStory(s, view, there, cell.of.condition, gestureOf(s.change)))
@@ -93,9 +106,24 @@ function readingStory(
     value: withDigits(shownValue(reading.value, reading.of.property), reading.asWritten),
     weight: there?.from.find((f) => f.reading.id === reading.id)?.weight ?? 0,
     causes: reading.causes.map((share) => view.cause(share.cause)?.label ?? share.cause),
+    seenOn: seenOn(reading, view),
     ...(instrument ? { instrument: view.instrument(instrument)?.label ?? instrument } : {}),
     ...(withdrawn ? { withdrawn } : {}),
     ...(gesture ? { gesture } : {}),
     ...(elsewhere ? { otherCondition: view.condition(reading.of.condition) } : {}),
   };
+}
+
+const photoOf = ({ blob, caption, mediaType }: Photo): StoryPhoto => ({
+  blob,
+  caption,
+  isPicture: mediaType.startsWith('image/'),
+});
+
+function seenOn({ evidence }: Reading, view: StudyView): StoryPhoto[] {
+  const photos = new Map(view.photos().map((p) => [p.blob, photoOf(p)]));
+  return evidence.map(
+    ({ blob, words = 'film or sound' }) =>
+      photos.get(blob) ?? { blob, caption: words, isPicture: false },
+  );
 }

@@ -2,6 +2,7 @@ import { readRateBook } from '../../../src/capture/index.ts';
 import {
   describeQuestion,
   loadAll,
+  type MeasureNext,
   type PlainQuestion,
   type Questions,
   type WrittenInputs,
@@ -199,6 +200,11 @@ export class Desk {
     const questions = [...(await this.#loaded()).values()].filter((q) => !q.onRequest);
     const all = questions.flatMap((q) => answers.all(q.id));
     return gapsOf(this.#sync().view, all);
+  }
+
+  /** What to measure next: of a node in hand, or of the whole study. */
+  async next(limit: number, subject?: Id): Promise<MeasureNext> {
+    return (await this.#current()).next(limit, subject);
   }
 
   story(subject: Id, property: string): CellStory {
