@@ -50,7 +50,7 @@ describe('an answer', () => {
   it('stands whole on the terminal, within 100 columns', () => {
     const text = answerText(answer, question, '', view);
     expect(text).toContain('= 2,700.0 mm ×');
-    expect(text).toMatch(/█+▌? +\d+ % {2}VAN-27.*corner load/);
+    expect(text).toMatch(/█+▌? +\d+ % {2}VAN name of van, corner load/);
     expect(text).toContain('Says who');
     expect(text).toContain('photographs: the van on its scales');
     expect(Math.max(...text.split('\n').map((l) => [...l].length))).toBeLessThanOrEqual(100);
