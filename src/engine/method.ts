@@ -106,6 +106,8 @@ export interface ScalarInput {
   readonly find: (at: Finder) => Found;
   /** Value used, and marked as assumed, when none is given from outside a study. */
   readonly assumed?: string;
+  /** Which way the first output goes when this grows, all else kept, wherever that is certain. */
+  readonly moves?: 'up' | 'down';
 }
 
 /** A word wanted by a question: one of `options`, or any text when there are none. */

@@ -5,6 +5,7 @@ export const BALANCE: Section = { id: 'balance', title: 'Mass and balance', orde
 export const CENSUS: Section = { id: 'census', title: 'Joints and times', order: 20 };
 export const ENERGY: Section = { id: 'energy', title: 'Energy', order: 30 };
 export const COST: Section = { id: 'cost', title: 'Should-cost', order: 40 };
+export const PROCESSES: Section = { id: 'processes', title: 'Process models', order: 42 };
 export const PROFILES: Section = { id: 'profiles', title: 'Sections', order: 60 };
 export const LAMINATES: Section = { id: 'laminates', title: 'Laminates', order: 62 };
 export const PLATES: Section = { id: 'plates', title: 'Plates and floors', order: 64 };

@@ -86,6 +86,10 @@ export const KINDS = {
   inertia: { dim: dim(2, 1), si: 'kg.m2', show: ['kg.m2'] },
   specificEnergy: { dim: dim(2, 0, -2), si: 'J/kg', show: ['W.h/kg', 'J/kg'] },
   energyDensity: { dim: dim(-1, 1, -2), si: 'J/m3', show: ['W.h/L', 'J/m3'] },
+  diffusivity: { dim: dim(2, 0, -1), si: 'm2/s', show: ['mm2/s', 'm2/s'] },
+  volumeRate: { dim: dim(3, 0, -1), si: 'm3/s', show: ['cm3/min', 'mm3/s', 'm3/s'] },
+  timePerArea: { dim: dim(-2, 0, 1), si: 's/m2', show: ['s/mm2', 'min/cm2'] },
+  timePerLength: { dim: dim(-1, 0, 1), si: 's/m', show: ['s/mm', 's/m'] },
   voltage: { dim: dim(2, 1, -3, -1), si: 'V', show: ['V', 'kV', 'mV'] },
   current: { dim: dim(0, 0, 0, 1), si: 'A', show: ['A', 'mA'] },
   charge: { dim: dim(0, 0, 1, 1), si: 'C', show: ['A.h', 'C'] },
@@ -94,6 +98,11 @@ export const KINDS = {
   moneyPerMass: { dim: dim(0, -1, 0, 0, 0, 0, 0, 1), si: '{u}/kg', show: ['{u}/kg'] },
   moneyPerTime: { dim: dim(0, 0, -1, 0, 0, 0, 0, 1), si: '{u}/s', show: ['{u}/h', '{u}/min'] },
   moneyPerArea: { dim: dim(-2, 0, 0, 0, 0, 0, 0, 1), si: '{u}/m2', show: ['{u}/m2'] },
+  moneyPerEnergy: {
+    dim: dim(-2, -1, 2, 0, 0, 0, 0, 1),
+    si: '{u}/J',
+    show: ['{u}/(kW.h)'],
+  },
   moneyPerLength: { dim: dim(-1, 0, 0, 0, 0, 0, 0, 1), si: '{u}/m', show: ['{u}/m'] },
 } as const satisfies Record<string, KindDef>;
 

@@ -23,7 +23,9 @@ const scalarShape = {
   where: text,
 };
 
-const column = z.strictObject({ ...scalarShape, optional: z.literal(true).exactOptional() });
+const moves = z.enum(['up', 'down']).exactOptional();
+
+const column = z.strictObject({ ...scalarShape, moves, optional: z.literal(true).exactOptional() });
 
 const term = z.strictObject({
   in: z.literal('term'),
@@ -43,7 +45,7 @@ const table = z.strictObject({
 
 const input = z
   .discriminatedUnion('in', [
-    z.strictObject({ ...scalarShape, assumed: text.exactOptional() }),
+    z.strictObject({ ...scalarShape, assumed: text.exactOptional(), moves }),
     term,
     table,
   ])
