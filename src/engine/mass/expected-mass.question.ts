@@ -16,6 +16,7 @@ import {
   otherSideOf,
   piecesOf,
   SHEET_SHAPE,
+  volumeOf,
 } from './expected-mass.ts';
 import { productOf } from './product.ts';
 
@@ -87,8 +88,8 @@ export default question({
       meaning: 'volume of the material, each piece',
       range: [0.01, 200_000],
       bounds: { above: 0 },
-      where: 'volume of the part, from a scan or a drawing',
-      find: (f) => f.number(f.subject, 'volume'),
+      where: 'volume of the part, from a scan or a drawing; of a fluid, what the book fills in',
+      find: (f) => volumeOf(f, f.subject),
     },
     {
       in: 'scalar',

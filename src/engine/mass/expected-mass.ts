@@ -22,6 +22,14 @@ export function densityOf(at: Finder, part: Id): Found {
   });
 }
 
+/** Volume of the material of a part; of a fluid, the volume that the book fills in. */
+export function volumeOf(at: Finder, part: Id): Found {
+  const own = at.number(part, 'volume');
+  if (!('missing' in own)) return own;
+  const filled = at.number(part, 'fillVolume');
+  return 'missing' in filled ? own : filled;
+}
+
 /** Pieces of a part; one where nobody counted. */
 export function piecesOf(at: Finder, part: Id): Found {
   const counted = at.number(part, 'count');

@@ -1,27 +1,12 @@
 import { Link } from '@tanstack/react-router';
-import { Cautions } from '../answer/cautions.tsx';
-import { DetailTable } from '../answer/detail-table.tsx';
-import { GroupsTable } from '../answer/groups-table.tsx';
 import { useDesk } from '../app/desk-client.ts';
 import { useHeader } from '../app/study-header.ts';
-import { FigureShown } from '../figure/figure-shown.tsx';
-import { FindingsList } from '../parts/findings-list.tsx';
 import { Refusals } from '../parts/refusals.tsx';
 import { useAnswers } from '../parts/use-out.ts';
 import type { AnswerSheet } from '../worker/answer-sheet.ts';
 import { onceNamed } from '../worker/node-words.ts';
 import { PageSection } from './answer-page.tsx';
-import { ResultLines } from './result-lines.tsx';
-
-/** Pieces of an answer that a page may show, in the order named. */
-export type Piece =
-  | 'results'
-  | 'figures'
-  | 'findings'
-  | 'table'
-  | 'groups'
-  | 'further'
-  | 'cautions';
+import { type Piece, PieceShown } from './piece-shown.tsx';
 
 export interface AskedProps {
   readonly question: string;
@@ -36,9 +21,6 @@ export interface AskedProps {
   readonly figures?: readonly string[];
   readonly wide?: boolean;
 }
-
-/** Rows of a table in sight before the rest is asked for. */
-const ROWS_IN_SIGHT = 12;
 
 /** What a question answers, of the study as it stands: the pieces named, the whole a touch away. */
 export const Asked = (props: AskedProps) =>
@@ -83,34 +65,6 @@ function AskedShown(props: ShownProps) {
       <WholeAnswer question={question} of={sheets?.[0]?.subject} />
     </PageSection>
   );
-}
-
-interface PieceProps extends Pick<AskedProps, 'results' | 'figures'> {
-  readonly piece: Piece;
-  readonly sheet: AnswerSheet;
-}
-
-function PieceShown({ piece, sheet, results, figures }: PieceProps) {
-  switch (piece) {
-    case 'results':
-      return <ResultLines sheet={sheet} names={results} />;
-    case 'figures':
-      return sheet.figures
-        ?.filter(({ title }) => figures?.some((begin) => title.startsWith(begin)) ?? true)
-        .map((figure) => <FigureShown key={figure.title} figure={figure} />);
-    case 'findings':
-      return <FindingsList findings={sheet.findings} />;
-    case 'table':
-      return sheet.detail && <DetailTable detail={sheet.detail} inSight={ROWS_IN_SIGHT} />;
-    case 'groups':
-      return <GroupsTable sheet={sheet} />;
-    case 'further':
-      return sheet.further?.map((detail) => (
-        <DetailTable key={detail.title} detail={detail} inSight={ROWS_IN_SIGHT} />
-      ));
-    case 'cautions':
-      return <Cautions cautions={sheet.cautions} />;
-  }
 }
 
 /** Spread, working, method and sources stand with the question. */

@@ -7,11 +7,13 @@ export interface Preferences {
   readonly theme: 'as the system' | 'day' | 'night';
   /** Size of what is touched: `hoist` for gloves. */
   readonly size: 'by the device' | 'desk' | 'hoist';
+  /** Scale that was last weighed on here; empty for none. */
+  readonly scale: string;
 }
 
 const KEY = 'hoistside.preferences';
 const DEVICE = 'hoistside.device';
-const USUAL: Preferences = { by: '', theme: 'as the system', size: 'by the device' };
+const USUAL: Preferences = { by: '', theme: 'as the system', size: 'by the device', scale: '' };
 
 let current = read();
 const listeners = new Set<() => void>();

@@ -62,6 +62,11 @@ const question = createRoute({
   validateSearch: (search: Record<string, unknown>): { readonly of?: string | undefined } =>
     typeof search.of === 'string' ? { of: search.of } : {},
 });
+const scale = createRoute({
+  getParentRoute: () => study,
+  path: '/scale',
+  component: lazyRouteComponent(() => import('../pages/scale.tsx'), 'ScalePage'),
+});
 const mass = createRoute({
   getParentRoute: () => study,
   path: '/mass',
@@ -92,7 +97,7 @@ export const router = createRouter({
   routeTree: root.addChildren([
     studies,
     study.addChildren([
-      ...[overview, parts, map, mass, joints],
+      ...[overview, scale, parts, map, mass, joints],
       ...[questions, question, claims, history, imports],
     ]),
   ]),

@@ -9,10 +9,10 @@ import { useClient, useDesk } from '../app/desk-client.ts';
 import { useHeader } from '../app/study-header.ts';
 import { usePageTitle } from '../app/use-page-title.ts';
 import { FormulaShown } from '../parts/formula-shown.tsx';
+import { onlyWritten } from '../parts/only-written.ts';
 import { Refusals } from '../parts/refusals.tsx';
 import type { AnswerSheet } from '../worker/answer-sheet.ts';
 import { nodeWords } from '../worker/node-words.ts';
-import { onlyWritten } from './only-written.ts';
 
 const PATH = '/s/$study/questions/$question';
 

@@ -40,6 +40,14 @@ import { type NodeStory, nodeStory } from './node-story.ts';
 import { Outbox } from './outbox.ts';
 import { type PartRow, partRows } from './part-rows.ts';
 import { type SaveState, StudySync } from './study-sync.ts';
+import {
+  scalesOf,
+  type Typed,
+  type Waiting,
+  type Weighed,
+  waitingForMass,
+  weighed,
+} from './weighing.ts';
 
 /** How the worker reaches the server, and the browser's name. */
 export interface Settings {
@@ -166,6 +174,18 @@ export class Desk {
       for (const entry of change.entries)
         if (entry.e === 'instrument.put') labels.add(entry.instrument.label);
     return [...labels].sort();
+  }
+
+  scales(): string[] {
+    return scalesOf(this.#sync().view);
+  }
+
+  weighed(typed: Typed): Weighed {
+    return weighed(this.#sync().view, typed);
+  }
+
+  waitingForMass(): Waiting[] {
+    return waitingForMass(this.#sync().view);
   }
 
   async questions(): Promise<PlainQuestion[]> {
