@@ -44,6 +44,9 @@ it('under a coarse pointer, what is touched is 16 mm high or more', async () => 
   await page.goto(server.page(CLEAN, '/parts'));
   await page.locator('.parts-table tbody tr').first().waitFor();
   expect(await small(page, SIXTEEN_MM)).toEqual([]);
+  await page.goto(server.page(CLEAN, '/scale'));
+  await page.locator('.keypad button').first().waitFor();
+  expect(await small(page, SIXTEEN_MM)).toEqual([]);
   await page.context().close();
 });
 
@@ -60,7 +63,7 @@ it.each([
 ])('%s scrolls one way only and hides nothing', async (_name, width, height) => {
   const { page } = await openPage(browser, server.page(CLEAN), { viewport: { width, height } });
   for (const path of [
-    ...['', '/parts', '/map', '/mass', '/joints'],
+    ...['', '/scale', '/parts', '/map', '/mass', '/joints'],
     ...['/questions/mass-closure', '/claims', '/history'],
   ]) {
     await page.goto(server.page(CLEAN, path));

@@ -1,3 +1,4 @@
+import { useId } from 'react';
 import { numberLine } from '../parts/number-text.ts';
 import { OutNumber } from '../parts/out-number.tsx';
 import { outOf } from '../parts/use-out.ts';
@@ -85,6 +86,7 @@ interface BandProps {
 function Band({ way: { by, expected }, typed, at }: BandProps) {
   const half = BAND_U * expected.knownU;
   const [from, to] = [at(expected.x - half), at(expected.x + half)];
+  const hatch = useId().replaceAll(/[^\w-]/g, '');
   const words = `Band of ${numberLine(expected)} ${by}`;
   return (
     <svg
@@ -94,12 +96,19 @@ function Band({ way: { by, expected }, typed, at }: BandProps) {
       aria-label={words}
     >
       <defs>
-        <pattern id="expected-hatch" width="8" height="8" patternUnits="userSpaceOnUse">
+        <pattern id={hatch} width="8" height="8" patternUnits="userSpaceOnUse">
           <path d="M-2 2L2 -2M0 8L8 0M6 10L10 6" />
         </pattern>
       </defs>
       <rect className="frame" x="1" y="7" width={WIDTH - 2} height="20" />
-      <rect className="band" x={from} y="7" width={Math.max(to - from, 2)} height="20" />
+      <rect
+        className="band"
+        fill={`url(#${hatch})`}
+        x={from}
+        y="7"
+        width={Math.max(to - from, 2)}
+        height="20"
+      />
       {typed !== undefined && <path className="typed" d={`M${at(typed)} 1V33`} />}
     </svg>
   );
