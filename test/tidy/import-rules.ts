@@ -55,13 +55,14 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   formula: [],
   drawing: ['quantity', 'engine'],
   schema: ['quantity', 'study'],
+  speech: ['quantity', 'study'],
   capture: ['quantity', 'study'],
   store: ['quantity', 'study'],
   report: ['quantity', 'study', 'engine', 'formula', 'drawing'],
-  app: ['quantity', 'data', 'study', 'engine', 'schema', 'capture', 'store', 'report'],
+  app: ['quantity', 'data', 'study', 'engine', 'schema', 'speech', 'capture', 'store', 'report'],
   server: ['quantity', 'study', 'engine', 'schema', 'capture', 'store', 'report', 'app'],
   cli: ['quantity', 'study', 'engine', 'capture', 'store', 'report', 'app', 'server'],
-  web: ['quantity', 'data', 'study', 'engine', 'formula', 'drawing', 'capture'],
+  web: ['quantity', 'data', 'study', 'engine', 'formula', 'drawing', 'speech', 'capture'],
 };
 
 /**
