@@ -14,6 +14,7 @@ export * from './linear-form.ts';
 export * from './parse-quantity.ts';
 export * from './parse-unit.ts';
 export * from './printed-number.ts';
+export * from './proportion.ts';
 export type { DecimalSign } from './read-number.ts';
 export * from './round-steps.ts';
 export * from './spread.ts';
