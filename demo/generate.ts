@@ -12,6 +12,7 @@ import {
   partsTable,
   type RecordKind,
 } from './record-tables.ts';
+import { hoistTable, removalsTable } from './removals-table.ts';
 import {
   bagsTable,
   chainTable,
@@ -33,6 +34,8 @@ export function demoRecord(record: RecordKind): Files {
     ['joints.csv', jointsTable(record)],
     ['vehicle.csv', vehicleTable()],
     ['modules.csv', modulesTable()],
+    ['hoist.csv', hoistTable()],
+    ['removals.csv', removalsTable()],
     ['claims.csv', claimsTable()],
     ['bags.csv', bagsTable(record)],
     ['precedence.csv', precedenceTable()],

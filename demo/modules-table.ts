@@ -5,10 +5,14 @@ import { VAN_27 } from './source/van-27.ts';
 const sourceParts = (): TextRow[] =>
   readTable(fileURLToPath(new URL('source/parts.csv', import.meta.url)));
 
-/** Parts of an assembly that lie ahead of a plane. */
-const ahead = (assembly: string, xMm: number): string[] =>
+/** Numbers of the parts of an assembly that are so; x is rearward, in mm. */
+export const partsWhere = (
+  assembly: string,
+  isSo: (part: { readonly name: string; readonly x: number }) => boolean,
+): string[] =>
   sourceParts()
-    .filter((row) => cellText(row, 'assembly') === assembly && Number(cellText(row, 'x_mm')) < xMm)
+    .filter((row) => cellText(row, 'assembly') === assembly)
+    .filter((row) => isSo({ name: cellText(row, 'name'), x: Number(cellText(row, 'x_mm')) }))
     .map((row) => cellText(row, 'id'));
 
 /** modules.csv: what was in the modules that were weighed in one piece; assemblies stand for all below them. */
@@ -20,7 +24,7 @@ export function modulesTable(): string {
       module: front.subject,
       holds: [
         ...front.holds,
-        ...front.aheadOfX.flatMap(({ assembly, xMm }) => ahead(assembly, xMm)),
+        ...front.aheadOfX.flatMap(({ assembly, xMm }) => partsWhere(assembly, ({ x }) => x < xMm)),
       ].join(';'),
       without: '',
     },

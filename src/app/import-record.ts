@@ -34,6 +34,8 @@ const RECORD_TABLES: readonly { readonly file: string; readonly form: TableForm 
   { file: 'vehicle.csv', form: 'readings' },
   { file: 'readings.csv', form: 'readings' },
   { file: 'modules.csv', form: 'modules' },
+  { file: 'hoist.csv', form: 'readings' },
+  { file: 'removals.csv', form: 'removals' },
   { file: 'work.csv', form: 'readings' },
   { file: 'fastenings.csv', form: 'readings' },
   { file: 'element-times.csv', form: 'element-times' },

@@ -185,15 +185,18 @@ export function wrongSign(text: string, decimal: DecimalSign): Wrong | undefined
   };
 }
 
-/** Kinds of which no part, joint or vehicle has less than nothing; a position may be behind zero. */
-const NEVER_NEGATIVE: ReadonlySet<string> = new Set(['length', 'time', 'torque', 'energy']);
+/** Kinds of which no part, joint or vehicle has less than nothing; a place may be behind zero. */
+const NEVER_NEGATIVE: ReadonlySet<string> = new Set(['mass', 'length', 'time', 'torque', 'energy']);
 
 /** What a value can not be, whatever the reader makes of the text. */
 export function wrongValue(property: string, value: Value): Wrong | undefined {
   if (value.t === 'count') return value.n < 0 ? negative('count') : notWhole(value.n);
   if (value.t !== 'scalar' || value.x >= 0) return undefined;
-  const isKnown = propertyDef(property) !== undefined;
-  if (value.kind !== 'mass' && !(isKnown && NEVER_NEGATIVE.has(value.kind))) return undefined;
+  const known = propertyDef(property);
+  const isWrong = known
+    ? known.notNegative === true && NEVER_NEGATIVE.has(value.kind)
+    : value.kind === 'mass';
+  if (!isWrong) return undefined;
   return negative(kindWords(value.kind));
 }
 

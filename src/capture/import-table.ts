@@ -11,6 +11,7 @@ import { assumptions, type Prepared, prepareTable } from './prepare-table.ts';
 import { PREVIEW_ROWS, type Preview, previewRow } from './preview.ts';
 import { Problems } from './problems.ts';
 import { ReadingsForm } from './readings-form.ts';
+import { RemovalsForm } from './removals-form.ts';
 import type { TableForm } from './table-forms.ts';
 import type { TableProgress, TableRequest } from './table-request.ts';
 import { isBlank, PassRecord, tableChunks } from './table-rows.ts';
@@ -33,6 +34,7 @@ const READERS: Readonly<Record<TableForm, (setup: Setup) => FormReader>> = {
   precedence: (setup) => new PrecedenceForm(setup),
   assemblies: (setup) => new AssembliesForm(setup),
   modules: (setup) => new ModulesForm(setup),
+  removals: (setup) => new RemovalsForm(setup),
   readings: (setup) => new ReadingsForm(setup),
   claims: (setup) => new ClaimsForm(setup),
   'element-times': (setup) => new ElementTimesForm(setup),

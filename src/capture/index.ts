@@ -1,7 +1,7 @@
 /**
  * capture: everything that comes in from outside by file.
  *
- * Tables of parts, joints, bags, precedence, assemblies, modules, readings, claims and element times go
+ * Tables of parts, joints, bags, precedence, assemblies, modules, removals, readings, claims and element times go
  * from detection over a preview, in which every guess is shown, to entries, all or nothing;
  * photographs are accepted by their bytes; rate books are checked cell by cell.
  * Depends on study and quantity. Stays away from storage, calculation and hosts: files are

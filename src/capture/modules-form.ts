@@ -7,6 +7,7 @@ import {
   rowTexts,
   type Setup,
 } from './form-reader.ts';
+import { listIn } from './list-in.ts';
 import type { Problem } from './problems.ts';
 
 /** What can be weighed as a module, and what can be in one. */
@@ -131,10 +132,3 @@ export class ModulesForm implements FormReader {
   counts = (): Readonly<Record<string, number>> => ({ modules: this.#rows.size });
   notes = (): readonly Finding[] => [];
 }
-
-/** Names parted by semicolons, blanks taken off. */
-const listIn = (text: string): string[] =>
-  text
-    .split(';')
-    .map((name) => name.trim())
-    .filter((name) => name !== '');

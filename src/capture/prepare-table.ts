@@ -134,6 +134,7 @@ const NEEDS_VEHICLE: ReadonlySet<TableForm> = new Set([
   'precedence',
   'assemblies',
   'modules',
+  'removals',
   'element-times',
 ]);
 

@@ -10,6 +10,7 @@ export const TABLE_FORMS = [
   'precedence',
   'assemblies',
   'modules',
+  'removals',
   'readings',
   'claims',
   'element-times',
@@ -237,6 +238,18 @@ export const FIELDS: Readonly<Record<MappedForm, readonly FieldDef[]>> = {
       'required',
     ),
     word('without', 'what of it was not in it, parted by ;', 'without, less, not in it'),
+  ],
+  removals: [
+    word('number', 'number of the step', 'step, number, no, nr, id, label', 'required'),
+    word('name', 'what is done', NAME, 'required'),
+    word(
+      'takes',
+      'parts and assemblies that come off, parted by ;',
+      'takes, takes off, parts, off',
+    ),
+    word('without', 'what of them stays on, parted by ;', 'without, less, not off'),
+    word('after', 'steps that must come first, parted by ;', 'after, waits for, first'),
+    ...quantity('removal.order', 'order, place, place in the plan, sequence'),
   ],
   readings: [
     word('subject', 'what was measured', 'subject, of, number, part', 'required'),

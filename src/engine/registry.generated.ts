@@ -275,6 +275,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     load: () => import('./joining/galvanic-pairs.question.ts'),
   },
   {
+    id: 'hoist-balance',
+    title: 'Balance on the hoist after a step',
+    wording: 'What is left on the hoist after this step, and how far is it from its limits?',
+    subject: 'removal',
+    section: { id: 'hoist', title: 'On the hoist', order: 15 },
+    load: () => import('./hoist/hoist-balance.question.ts'),
+  },
+  {
     id: 'hollow-section',
     title: 'Rectangular hollow section with measured corners',
     wording: 'How stiff is a rectangular hollow profile in bending and in torsion?',

@@ -2,6 +2,7 @@ import type { Section } from './method.ts';
 
 /** Sections that several questions share; a question may bring a section of its own. */
 export const BALANCE: Section = { id: 'balance', title: 'Mass and balance', order: 10 };
+export const HOIST: Section = { id: 'hoist', title: 'On the hoist', order: 15 };
 export const CENSUS: Section = { id: 'census', title: 'Joints and times', order: 20 };
 export const ENERGY: Section = { id: 'energy', title: 'Energy', order: 30 };
 export const COST: Section = { id: 'cost', title: 'Should-cost', order: 40 };

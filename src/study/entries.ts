@@ -15,6 +15,8 @@ export const NODE_KINDS = [
   'bag',
   /** Something to do on the way in or out that is no joint of the record: unplug, drain, switch off. */
   'step',
+  /** One step of the removal plan: what is taken off the hoist together, and what must be recorded for it. */
+  'removal',
   /** One set-up of a bench or scale measurement whose readings belong together. */
   'trial',
   'zone',
@@ -33,13 +35,14 @@ export interface NodeSpec {
   readonly name: string;
 }
 
-export const LINK_KINDS = ['joins', 'blocks', 'keeps', 'mirror', 'weighed-with'] as const;
+export const LINK_KINDS = ['joins', 'blocks', 'keeps', 'mirror', 'weighed-with', 'takes'] as const;
 
 /**
  * `joins`: from a joint to what it holds. `blocks`: from what must be undone or taken off first,
  * to what it stands in the way of. `keeps`: from a bag to the joint whose fasteners are in it.
  * `weighed-with`: from an assembly or trial that was weighed in one piece to what was in it, an
- * assembly standing for all below it. Ends that name no node keep the words as spoken.
+ * assembly standing for all below it. `takes`: from a removal to the parts and assemblies that
+ * come off with it. Ends that name no node keep the words as spoken.
  */
 export interface LinkSpec {
   readonly id: Id;
@@ -48,8 +51,8 @@ export interface LinkSpec {
   readonly to: Id | null;
   /**
    * 'from' or 'to' for a joint's two sides. Blockers of one thing with the same role are
-   * alternatives: one of them is enough. 'without' takes out of a module what is below an
-   * assembly that is in it.
+   * alternatives: one of them is enough. 'without' takes out of a module or a removal what is
+   * below an assembly that is in it.
    */
   readonly role?: string;
   readonly words?: string;

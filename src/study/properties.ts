@@ -1,5 +1,6 @@
+import { HOIST_PROPERTIES } from './hoist-properties.ts';
 import { JOINT_PROPERTIES } from './joint-properties.ts';
-import { type PropertyDef, scalar, text } from './property-def.ts';
+import { type PropertyDef, scalar, signed, text } from './property-def.ts';
 import type { PropertyId } from './reading.ts';
 import { SEALING_PROPERTIES } from './sealing-properties.ts';
 
@@ -36,7 +37,7 @@ export const PROPERTIES: readonly PropertyDef[] = [
   scalar('tyreRadius', 'loaded tyre radius', 'length', 'mm', 'vehicle'),
   scalar('payload', 'payload', 'mass', 'kg', 'vehicle'),
   scalar('liftAngle', 'lift angle', 'angle', 'deg', 'trial'),
-  scalar('frontLoadGain', 'load gained by the front axle', 'mass', 'kg', 'trial'),
+  signed('frontLoadGain', 'load gained by the front axle', 'mass', 'kg', 'trial'),
   scalar('moduleMass', 'mass of the module as lowered', 'mass', 'kg', 'assembly', 'trial'),
   scalar('tareMass', 'mass of the empty tote', 'mass', 'kg', 'trial'),
   scalar('packEnergy', 'energy of the pack', 'energy', 'kW.h', 'assembly'),
@@ -46,6 +47,7 @@ export const PROPERTIES: readonly PropertyDef[] = [
 
   ...JOINT_PROPERTIES,
   ...SEALING_PROPERTIES,
+  ...HOIST_PROPERTIES,
 ];
 
 const BY_ID = new Map(PROPERTIES.map((p) => [p.id, p]));

@@ -16,15 +16,6 @@ export interface PropertyDef {
   readonly notNegative?: true;
 }
 
-/** Quantities that may well be below zero: gains and changes. */
-const MAY_BE_NEGATIVE: ReadonlySet<PropertyId> = new Set([
-  'frontLoadGain',
-  'leak.drop',
-  'leak.warming',
-  'leak.growth',
-  'leak.temperature',
-]);
-
 export const scalar = (
   id: PropertyId,
   words: string,
@@ -38,8 +29,17 @@ export const scalar = (
   kind,
   unit,
   of,
-  ...(MAY_BE_NEGATIVE.has(id) ? {} : { notNegative: true }),
+  notNegative: true,
 });
+
+/** A scalar that may well be below zero: a coordinate, a gain, a change. */
+export const signed = (
+  id: PropertyId,
+  words: string,
+  kind: Kind,
+  unit: string,
+  ...of: NodeKind[]
+): PropertyDef => ({ id, words, holds: 'scalar', kind, unit, of });
 
 export const text = (id: PropertyId, words: string, ...of: NodeKind[]): PropertyDef => ({
   id,

@@ -1,18 +1,11 @@
-import type { Id, StudyView } from '../../study/index.ts';
+import { type Id, listedBy, partsOfAll, type StudyView } from '../../study/index.ts';
 import type { TableInput } from '../method.ts';
 
 /** Parts of a module by node: those listed, an assembly standing for all below it, less those taken out. */
 export function partsInModule(view: StudyView, module: Id): readonly Id[] {
-  const links = view.links('weighed-with', module).filter((l) => l.from === module);
-  const below = (ids: readonly (Id | null)[]) =>
-    ids.flatMap((id) => (id === null ? [] : view.nodes('part', id).map((n) => n.id)));
-  const ends = (without: boolean) =>
-    links.filter((l) => (l.role === 'without') === without).map((l) => l.to);
-  const listed = ends(false);
-  const isAssembly = view.node(module)?.kind === 'assembly';
-  const inside = listed.length === 0 && isAssembly ? below([module]) : below(listed);
-  const out = new Set(below(ends(true)));
-  return [...new Set(inside)].filter((id) => !out.has(id));
+  const { inside, out } = listedBy(view, 'weighed-with', module);
+  const isWhole = inside.length === 0 && view.node(module)?.kind === 'assembly';
+  return partsOfAll(view, isWhole ? [module] : inside, out);
 }
 
 /** Assemblies and trials that were weighed in one piece. */

@@ -14,6 +14,7 @@ export const tableForm = z
     'precedence',
     'assemblies',
     'modules',
+    'removals',
     'readings',
     'claims',
     'element-times',

@@ -11,6 +11,8 @@ const TABLES: readonly (readonly [string, TableForm])[] = [
   ['joints.csv', 'joints'],
   ['bags.csv', 'bags'],
   ['precedence.csv', 'precedence'],
+  ['hoist.csv', 'readings'],
+  ['removals.csv', 'removals'],
   ['work.csv', 'readings'],
   ['fastenings.csv', 'readings'],
 ];

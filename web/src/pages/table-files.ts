@@ -12,12 +12,13 @@ const ORDER: readonly FileForm[] = [
   'precedence',
   'readings',
   'modules',
+  'removals',
   'element-times',
   'claims',
 ];
 
 /** Names of tables that go by another word than their form. */
-const BY_NAME: Readonly<Record<string, TableForm>> = { vehicle: 'readings' };
+const BY_NAME: Readonly<Record<string, TableForm>> = { vehicle: 'readings', hoist: 'readings' };
 
 /** What a file is taken for: a table of some form, or a rate book; undefined when its name tells nothing. */
 export function formOf(name: string): TableForm | 'rate book' | undefined {
