@@ -16,12 +16,13 @@ const takenBy = ({ takes, ahead = [], behind = [], named = [] }: Removal): strin
 /** removals.csv: the steps of the removal plan, in order. */
 export const removalsTable = (removals: readonly Removal[] = REMOVALS): string =>
   formatTable(
-    ['step', 'name', 'takes', 'without', 'order'],
+    ['step', 'name', 'takes', 'without', 'after', 'order'],
     removals.map((removal, i) => ({
       step: removal.number,
       name: removal.name,
       takes: takenBy(removal).join(';'),
       without: (removal.without ?? []).join(';'),
+      after: (removal.after ?? []).join(';'),
       order: String(i),
     })),
   );

@@ -9,17 +9,20 @@ export interface Removal {
   readonly without?: readonly string[];
   readonly behind?: readonly { readonly assembly: string; readonly xMm: number }[];
   readonly ahead?: readonly { readonly assembly: string; readonly xMm: number }[];
+  /** Steps that come first, whatever holds what. */
+  readonly after?: readonly string[];
   /** Parts of an assembly whose name begins with a word. */
   readonly named?: readonly { readonly assembly: string; readonly begins: string }[];
 }
 
 const RAISE: Removal = { number: 'R00', name: 'Raise the vehicle', takes: [] };
-const WHEELS: Removal = { number: 'R01', name: 'Wheels off', takes: ['62'] };
-const PACK: Removal = { number: 'R02', name: 'Lower the pack', takes: ['40'] };
+const WHEELS: Removal = { number: 'R01', name: 'Wheels off', takes: ['62'], after: ['R00'] };
+const PACK: Removal = { number: 'R02', name: 'Lower the pack', takes: ['40'], after: ['R00'] };
 const FRONT: Removal = {
   number: 'R03',
   name: 'Lower the front module',
   takes: ['60', '64', '90-002'],
+  after: ['R00'],
   ahead: [
     { assembly: '50', xMm: 200 },
     { assembly: '63', xMm: 200 },
@@ -29,6 +32,7 @@ const REAR: Removal = {
   number: 'R04',
   name: 'Lower the rear module',
   takes: ['61'],
+  after: ['R00'],
   behind: [{ assembly: '63', xMm: 2000 }],
 };
 
@@ -38,8 +42,8 @@ export const REMOVALS: readonly Removal[] = [
   PACK,
   FRONT,
   REAR,
-  { number: 'R05', name: 'Closures and glazing off', takes: ['11', '12'] },
-  { number: 'R06', name: 'Interior out', takes: ['30'] },
+  { number: 'R05', name: 'Closures and glazing off', takes: ['11', '12'], after: ['R00'] },
+  { number: 'R06', name: 'Interior out', takes: ['30'], after: ['R00'] },
 ];
 
 /** Rear doors and cargo floor off with the front module still in: the centre goes to the front pads. */
@@ -48,11 +52,17 @@ export const BAD_REMOVALS: readonly Removal[] = [
   WHEELS,
   PACK,
   REAR,
-  { number: 'R05', name: 'Rear doors with hinges off', takes: ['11-009', '11-010', '11-011'] },
+  {
+    number: 'R05',
+    name: 'Rear doors with hinges off',
+    takes: ['11-009', '11-010', '11-011'],
+    after: ['R00'],
+  },
   {
     number: 'R06',
     name: 'Cargo floor and linings out',
     takes: [],
+    after: ['R00'],
     named: [{ assembly: '30', begins: 'Cargo' }],
   },
   FRONT,

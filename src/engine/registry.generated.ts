@@ -547,6 +547,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     load: () => import('./structure/polygon-section.question.ts'),
   },
   {
+    id: 'removal-order',
+    title: 'Order of the removal',
+    wording: 'Does the planned order keep its margins on the hoist, and which orders would?',
+    subject: 'vehicle',
+    section: { id: 'hoist', title: 'On the hoist', order: 15 },
+    load: () => import('./hoist/removal-order.question.ts'),
+  },
+  {
     id: 'removal-path',
     title: 'Way to a part',
     wording: 'What is the quickest way to take it off, and what does it take?',

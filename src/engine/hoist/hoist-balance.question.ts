@@ -133,7 +133,7 @@ export default question({
   example: {
     parts: [
       part('10', '640 ± 0.5 kg', 1300, 5, 700),
-      part('40', '464 ± 0.3 kg', 1420, 0, 270, '0'),
+      { ...part('40', '464 ± 0.3 kg', 1420, 0, 270, '0'), z: 'exactly 270 mm' },
       part('60', '220 ± 0.3 kg', 30, 0, 330),
       part('61', '110 ± 0.3 kg', 2900, 0, 300),
     ],
@@ -144,7 +144,7 @@ export default question({
     shareX: 'exactly 15 %',
     leastX: 'exactly 250 mm',
     shareY: 'exactly 15 %',
-    pull: 'exactly 784.5 N',
+    pull: 'exactly 80 kg',
     pullX: 'exactly -820 mm',
     pullY: 'exactly 0 mm',
     rating: 'exactly 3500 kg',

@@ -1,6 +1,5 @@
-import { ARM_SHARE, HOIST_DEFAULTS } from '../../data/index.ts';
-import type { Kind } from '../../quantity/index.ts';
-import type { Finder, Found, ScalarInput } from '../method.ts';
+import { ARM_SHARE, HOIST_DEFAULTS, STANDARD_GRAVITY } from '../../data/index.ts';
+import type { Finder, Found, ScalarInput, TableInput } from '../method.ts';
 
 const vehicle = (at: Finder): string => at.view.root()?.id ?? '';
 const has = (at: Finder, property: string): boolean =>
@@ -40,22 +39,45 @@ const asked = (
   find: (at) => (has(at, property) ? ofVehicle(at, property) : at.tabled(HOIST_DEFAULTS[property])),
 });
 
-/** One named extra pull; none is reckoned with where none is recorded. */
-const pull = (
-  name: string,
-  symbol: string,
-  property: string,
-  kind: Kind,
-  unit: string,
-  meaning: string,
-  range: readonly [number, number],
-): ScalarInput => ({
+/** The extra pull as the mass that weighs as much; none is reckoned with where none is recorded. */
+const PULL: ScalarInput = {
   in: 'scalar',
-  ...{ name, symbol, kind, unit, meaning, range },
-  where: 'extra pull, of the vehicle; none where none is recorded',
+  name: 'pull',
+  symbol: 'm_F',
+  kind: 'mass',
+  unit: 'kg',
+  meaning: 'extra pull downward, as the mass that weighs as much',
+  range: [-500, 500],
+  where: 'extra pull, of the vehicle, over standard gravity; none where none is recorded',
+  find: (at) => {
+    if (!has(at, 'pull.force')) return at.exact(0, 'no extra pull is recorded');
+    const force = ofVehicle(at, 'pull.force');
+    return 'missing' in force ? force : scaled(at, force, 1 / STANDARD_GRAVITY);
+  },
+};
+
+const pullAt = (name: string, symbol: string, axis: 'x' | 'y'): ScalarInput => ({
+  in: 'scalar',
+  name,
+  symbol,
+  kind: 'length',
+  unit: 'mm',
+  meaning: `place of the extra pull, ${axis.toUpperCase()}`,
+  range: [-3000, 8000],
+  where: 'extra pull, of the vehicle',
   find: (at) =>
-    has(at, 'pull.force') ? ofVehicle(at, property) : at.exact(0, 'no extra pull is recorded'),
+    has(at, 'pull.force')
+      ? ofVehicle(at, `pull.${axis}`)
+      : at.exact(0, 'no extra pull is recorded'),
 });
+
+/** A multiple of a cell; what is exact stays so. */
+function scaled(at: Finder, cell: Exclude<Found, { missing: true }>, by: number): Found {
+  const { form, label } = cell;
+  if (form.by.size === 0) return at.exact(by * form.x, label);
+  const parts = new Map([...form.by].map(([id, c]) => [id, by * c]));
+  return { ...cell, form: { x: by * form.x, by: parts } };
+}
 
 const rating = (name: string, symbol: string, meaning: string, find: ScalarInput['find']) =>
   ({
@@ -76,16 +98,8 @@ function armRating(at: Finder): Found {
     what: 'no rating of one arm is recorded: an arm is taken to carry a quarter of the rating of the lift',
     next: 'Read the rating of an arm from the plate or the manual of the lift.',
   });
-  return at.sum('rating of one arm, a quarter of the lift', [quarter(at, whole)]);
+  return scaled(at, whole, ARM_SHARE);
 }
-
-/** Exact ratings stay exact; a spread goes along with its quarter. */
-const quarter = (at: Finder, whole: Exclude<Found, { missing: true }>): Found => {
-  const by = new Map([...whole.form.by].map(([id, c]) => [id, ARM_SHARE * c]));
-  return by.size === 0
-    ? at.exact(ARM_SHARE * whole.form.x, 'a quarter of the rating')
-    : { ...whole, form: { x: ARM_SHARE * whole.form.x, by } };
-};
 
 /** Pads, margin asked for, extra pull and ratings, in the order in which the formulas take them. */
 export const HOIST_SCALARS: readonly ScalarInput[] = [
@@ -96,12 +110,26 @@ export const HOIST_SCALARS: readonly ScalarInput[] = [
   asked('shareX', 'pₓ', 'margin.shareX', '%', [0, 50]),
   asked('leastX', 'aₓ', 'margin.leastX', 'mm', [0, 2000]),
   asked('shareY', 'p_y', 'margin.shareY', '%', [0, 50]),
-  pull('pull', 'F', 'pull.force', 'force', 'N', 'extra pull, downward', [-5000, 5000]),
-  pull('pullX', 'x_F', 'pull.x', 'length', 'mm', 'place of the extra pull, X', [-3000, 8000]),
-  pull('pullY', 'y_F', 'pull.y', 'length', 'mm', 'place of the extra pull, Y', [-2000, 2000]),
+  PULL,
+  pullAt('pullX', 'x_F', 'x'),
+  pullAt('pullY', 'y_F', 'y'),
   rating('rating', 'R', 'rating of the lift', (at) => ofVehicle(at, 'lift.rating')),
   rating('armRating', 'Rₐ', 'rating of one arm of the lift', armRating),
 ];
 
 /** The names of the inputs above. */
 export const HOIST_NAMES = HOIST_SCALARS.map((s) => s.name);
+
+/** The same as one row of a table, for what only looks at them. */
+export const HOIST_ROW: TableInput = {
+  in: 'table',
+  name: 'hoist',
+  meaning: 'the hoist: pads, margin asked for, extra pull, ratings',
+  where: 'readings of the vehicle',
+  rows: (at) => [vehicle(at)],
+  columns: HOIST_SCALARS.map(({ assumed: _assumed, find, ...rest }) => ({
+    ...rest,
+    optional: true,
+    find: (at: Finder) => find(at),
+  })),
+};

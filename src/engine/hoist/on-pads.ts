@@ -1,5 +1,3 @@
-import { STANDARD_GRAVITY } from '../../data/index.ts';
-
 /**
  * What stands on four pads at the corners of a rectangle, in SI: its mass, the moments of its
  * mass about the frame's axes, where the pads are, what margin is asked for, and one extra pull.
@@ -18,7 +16,7 @@ export interface OnPads {
   readonly shareX: number;
   readonly leastX: number;
   readonly shareY: number;
-  /** Downward, N. */
+  /** Downward, as the mass that weighs as much. */
   readonly pull: number;
   readonly pullX: number;
   readonly pullY: number;
@@ -30,14 +28,11 @@ export const centreX = (s: OnPads): number => s.momentX / s.placed;
 export const centreY = (s: OnPads): number => s.momentY / s.placed;
 export const centreZ = (s: OnPads): number => s.momentZ / s.placed;
 
-/** The mass that weighs as much as the pull, kg. */
-export const pullMass = (s: OnPads): number => s.pull / STANDARD_GRAVITY;
-
 /** The centre of the vertical loads with the pull: equilibrium of moments. */
 const withPull = (mass: number, centre: number, pull: number, at: number): number =>
   (mass * centre + pull * at) / (mass + pull);
-export const pulledX = (s: OnPads): number => withPull(s.mass, centreX(s), pullMass(s), s.pullX);
-export const pulledY = (s: OnPads): number => withPull(s.mass, centreY(s), pullMass(s), s.pullY);
+export const pulledX = (s: OnPads): number => withPull(s.mass, centreX(s), s.pull, s.pullX);
+export const pulledY = (s: OnPads): number => withPull(s.mass, centreY(s), s.pull, s.pullY);
 
 /** Distance to the nearer of two pad lines, below zero outside of them. */
 export const nearer = (at: number, low: number, high: number): number =>
@@ -92,7 +87,7 @@ export function padLoads(mass: number, x: number, y: number, s: OnPads): readonl
 export const padsAlone = (s: OnPads): readonly PadLoad[] =>
   padLoads(s.mass, centreX(s), centreY(s), s);
 export const padsPulled = (s: OnPads): readonly PadLoad[] =>
-  padLoads(s.mass + pullMass(s), pulledX(s), pulledY(s), s);
+  padLoads(s.mass + s.pull, pulledX(s), pulledY(s), s);
 
 export const loadOn = (pad: Pad, s: OnPads): number =>
   padsAlone(s).find((p) => p.pad === pad)?.split ?? Number.NaN;
@@ -104,4 +99,4 @@ export const armLoad = (s: OnPads): number => largest(s, 'split');
 export const armMost = (s: OnPads): number => largest(s, 'most');
 
 export const spareArm = (s: OnPads): number => s.armRating - armLoad(s);
-export const spareLift = (s: OnPads): number => s.rating - s.mass - Math.max(0, pullMass(s));
+export const spareLift = (s: OnPads): number => s.rating - s.mass - Math.max(0, s.pull);
