@@ -28,8 +28,5 @@ export const HOIST_DEFAULTS = {
   'margin.shareY': ours('margin.shareY', 'share of the pad span in Y', 'ratio', 0.15),
 } as const;
 
-/** Standard acceleration of free fall, m/s², exact by definition (3rd CGPM, 1901). */
-export const STANDARD_GRAVITY = 9.80665;
-
 /** An arm of a lift is taken to carry a quarter of the rating where its own is not recorded. */
 export const ARM_SHARE = 0.25;
