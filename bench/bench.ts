@@ -8,6 +8,7 @@ import { extend, fold, type StudyView } from '../src/study/index.ts';
 import { openingSection } from './opening.ts';
 import { propagationSection } from './propagation.ts';
 import { removalSection } from './removal.ts';
+import { sealingSection } from './sealing.ts';
 import { editOf, repeatable, syntheticChanges } from './synthetic-study.ts';
 
 const PARTS = 5000;
@@ -90,6 +91,7 @@ line(
 
 propagationSection(changes, questions, line);
 removalSection(PARTS, JOINTS, questions, median, line);
+sealingSection(JOINTS, questions, median, line);
 await openingSection(line);
 
 function nominalMass(of: StudyView): number {

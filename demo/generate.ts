@@ -13,6 +13,7 @@ import {
   type RecordKind,
 } from './record-tables.ts';
 import { hoistTable, removalsTable } from './removals-table.ts';
+import { barriersTable, crossingsTable, zonesTable } from './sealing-tables.ts';
 import {
   bagsTable,
   chainTable,
@@ -41,6 +42,9 @@ export function demoRecord(record: RecordKind): Files {
     ['precedence.csv', precedenceTable()],
     ['work.csv', workTable()],
     ['fastenings.csv', fasteningsTable()],
+    ['zones.csv', zonesTable()],
+    ['barriers.csv', barriersTable()],
+    ['crossings.csv', crossingsTable()],
     ['locators.csv', locatorsTable(record)],
     ['points.csv', pointsTable(record)],
     ['chain.csv', chainTable(record)],

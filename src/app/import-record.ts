@@ -39,6 +39,9 @@ const RECORD_TABLES: readonly { readonly file: string; readonly form: TableForm 
   { file: 'work.csv', form: 'readings' },
   { file: 'fastenings.csv', form: 'readings' },
   { file: 'element-times.csv', form: 'element-times' },
+  { file: 'zones.csv', form: 'zones' },
+  { file: 'barriers.csv', form: 'barriers' },
+  { file: 'crossings.csv', form: 'crossings' },
   { file: 'claims.csv', form: 'claims' },
 ];
 

@@ -5,6 +5,7 @@ import { ChunkedForm } from './chunked-form.ts';
 import { ClaimsForm } from './claims-form.ts';
 import { ElementTimesForm } from './element-times-form.ts';
 import type { FormReader, Setup } from './form-reader.ts';
+import { type LinkedNodes, LinkedNodesForm } from './linked-nodes-form.ts';
 import { ModulesForm } from './modules-form.ts';
 import { PrecedenceForm } from './precedence-form.ts';
 import { assumptions, type Prepared, prepareTable } from './prepare-table.ts';
@@ -27,6 +28,25 @@ export interface TableImport {
   readonly entries: AsyncIterable<readonly Entry[]>;
 }
 
+const ZONES: LinkedNodes = { kind: 'zone', words: 'zones', links: [] };
+const BARRIERS: LinkedNodes = {
+  kind: 'barrier',
+  words: 'barriers',
+  links: [
+    { field: 'a', link: 'separates', role: 'a', to: ['zone'] },
+    { field: 'b', link: 'separates', role: 'b', to: ['zone'] },
+    { field: 'by', link: 'made-by', to: ['part', 'assembly', 'joint'] },
+  ],
+};
+const CROSSINGS: LinkedNodes = {
+  kind: 'crossing',
+  words: 'crossings',
+  links: [
+    { field: 'crosses', link: 'crosses', to: ['barrier'] },
+    { field: 'by', link: 'made-by', to: ['joint', 'part', 'assembly'] },
+  ],
+};
+
 const READERS: Readonly<Record<TableForm, (setup: Setup) => FormReader>> = {
   parts: (setup) => new ChunkedForm(setup, 'part'),
   joints: (setup) => new ChunkedForm(setup, 'joint'),
@@ -38,6 +58,9 @@ const READERS: Readonly<Record<TableForm, (setup: Setup) => FormReader>> = {
   readings: (setup) => new ReadingsForm(setup),
   claims: (setup) => new ClaimsForm(setup),
   'element-times': (setup) => new ElementTimesForm(setup),
+  zones: (setup) => new LinkedNodesForm(setup, ZONES),
+  barriers: (setup) => new LinkedNodesForm(setup, BARRIERS),
+  crossings: (setup) => new LinkedNodesForm(setup, CROSSINGS),
 };
 
 /** A table that was checked, and what its import goes on with. */

@@ -136,6 +136,9 @@ const NEEDS_VEHICLE: ReadonlySet<TableForm> = new Set([
   'modules',
   'removals',
   'element-times',
+  'zones',
+  'barriers',
+  'crossings',
 ]);
 
 function checkStudy({ request, problems }: Setup): void {

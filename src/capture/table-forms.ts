@@ -14,6 +14,9 @@ export const TABLE_FORMS = [
   'readings',
   'claims',
   'element-times',
+  'zones',
+  'barriers',
+  'crossings',
 ] as const;
 export type TableForm = (typeof TABLE_FORMS)[number];
 export const isTableForm = (word: string): word is TableForm =>
@@ -105,15 +108,15 @@ function beside(
 }
 
 /** A point in three columns, with one spread for all three. */
-function position(): FieldDef[] {
+function point(property: 'position' | 'place', words: string): FieldDef[] {
   const axes = ['x', 'y', 'z'] as const;
   const fields = axes.map(
     (axis, i): FieldDef => ({
-      field: `position.${axis}`,
-      words: `centre of gravity, ${axis.toUpperCase()}`,
+      field: `${property}.${axis}`,
+      words: `${words}, ${axis.toUpperCase()}`,
       known: [axis, `cg ${axis}`, `position ${axis}`, `pos ${axis}`],
       holds: 'property',
-      property: 'position',
+      property,
       component: i as 0 | 1 | 2,
       kind: 'length',
     }),
@@ -121,7 +124,7 @@ function position(): FieldDef[] {
   return [
     ...fields,
     ...beside(
-      'position',
+      property,
       ['position', 'cg', 'xyz'],
       'length',
       fields.map((f) => f.field),
@@ -143,6 +146,11 @@ const WORK: readonly FieldDef[] = [
   text('fluid', 'fluid, fluids'),
   text('state', 'state, state found'),
 ];
+/** Coordinates between which a zone or wall lies. */
+const BOX: readonly FieldDef[] = (['x', 'y', 'z'] as const).flatMap((axis) => [
+  ...quantity(`box.${axis}0`, `${axis}0, ${axis} min, ${axis} from, smallest ${axis}`),
+  ...quantity(`box.${axis}1`, `${axis}1, ${axis} max, ${axis} to, largest ${axis}`),
+]);
 const REMOVAL_TIMES = 'removal time, time removal, undo';
 const REFIT_TIMES = 'refit time, time refit, refit';
 
@@ -161,7 +169,7 @@ export const FIELDS: Readonly<Record<MappedForm, readonly FieldDef[]>> = {
       'mass, weight, weighed, mass all pieces',
       'instrument, scale, scales, weighed with, weighed on',
     ),
-    ...position(),
+    ...point('position', 'centre of gravity'),
     ...quantity('envelope.length', 'length, envelope length'),
     ...quantity('envelope.width', 'width, envelope width'),
     ...quantity('envelope.height', 'height, envelope height'),
@@ -283,6 +291,48 @@ export const FIELDS: Readonly<Record<MappedForm, readonly FieldDef[]>> = {
     word('element', 'code of the element', 'element, code, motion', 'required'),
     word('units', 'time units', 'units, tmu, time units', 'required'),
     word('source', 'where the value comes from', 'source, reference, from', 'required'),
+  ],
+  zones: [
+    word('number', 'number of the zone', `${NUMBER}, zone`, 'required'),
+    word('parent', 'number of what it belongs to', PARENT),
+    word('name', 'name', NAME),
+    text('zone.medium', 'medium, holds, state'),
+    ...quantity('zone.volume', 'volume, free volume'),
+    ...quantity('zone.compliance', 'compliance, volume by pressure'),
+    ...quantity('zone.vent', 'vent, vents open, opening pressure'),
+    ...quantity('leak.drop', 'drop, fall, pressure drop'),
+    ...quantity('leak.time', 'test time, time'),
+    ...quantity('leak.pressure', 'test pressure, pressure'),
+    ...quantity('leak.temperature', 'temperature, gas temperature'),
+    ...quantity('leak.warming', 'warming, temperature rise'),
+    ...quantity('leak.growth', 'growth, volume growth'),
+    ...quantity('leak.limit', 'limit, leak limit'),
+    ...BOX,
+  ],
+  barriers: [
+    word('number', 'number of the barrier', `${NUMBER}, barrier`, 'required'),
+    word('parent', 'number of what it belongs to', PARENT),
+    word('name', 'name', NAME),
+    word('a', 'zone on the side of the smaller coordinate', 'a, zone a, side a, between'),
+    word('b', 'zone on the other side', 'b, zone b, side b, and'),
+    word('by', 'part that it is', 'by, made by, wall of'),
+    text('wall.axis', 'axis, across, lies across'),
+    ...BOX,
+  ],
+  crossings: [
+    word('number', 'number of the crossing', `${NUMBER}, crossing`, 'required'),
+    word('parent', 'number of what it belongs to', PARENT),
+    word('name', 'name', NAME),
+    word('crosses', 'barriers that it goes through, parted by ;', 'crosses, through, barrier'),
+    word('by', 'joint or part that goes through', 'by, made by, joint'),
+    text('crossing.kind', 'kind, type'),
+    text('crossing.seal', 'seal, sealed by'),
+    ...quantity('crossing.count', 'count, pieces, qty, quantity'),
+    ...quantity('crossing.sealLength', 'seal length, length of seal'),
+    ...quantity('crossing.leak', 'leak, leak each'),
+    text('crossing.direction', 'direction'),
+    ...quantity('crossing.reach', 'reach, length, fastener length'),
+    ...point('place', 'seat'),
   ],
   photographs: [
     word('file', 'file of the picture', 'file, photo, picture, photograph', 'required'),

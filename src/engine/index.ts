@@ -21,4 +21,8 @@ export { type GraphInput, RemovalGraph } from './joining/removal/removal-graph.t
 export * from './measure-next/index.ts';
 export * from './method.ts';
 export * from './registry.ts';
+export { buildSealing, sealingOf } from './sealing/graph/from-study.ts';
+export * from './sealing/graph/place-fastener.ts';
+export * from './sealing/graph/sealing-graph.ts';
+export * from './sealing/graph/wet-to-dry.ts';
 export * from './whole-study.ts';

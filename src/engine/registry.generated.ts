@@ -171,6 +171,22 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     load: () => import('./cost/cost-build-up.question.ts'),
   },
   {
+    id: 'crossing-count',
+    title: 'Crossings and seal length',
+    wording: 'How many crossings and how much seal does it take to keep it dry?',
+    subject: 'assembly',
+    section: { id: 'sealing', title: 'Sealing and leaks', order: 50 },
+    load: () => import('./sealing/crossing-count.question.ts'),
+  },
+  {
+    id: 'crossing-paths',
+    title: 'Ways from wet to dry',
+    wording: 'By which ways can water get into what must stay dry, and what holds it off?',
+    subject: 'study',
+    section: { id: 'sealing', title: 'Sealing and leaks', order: 50 },
+    load: () => import('./sealing/crossing-paths.question.ts'),
+  },
+  {
     id: 'die-casting',
     title: 'High-pressure die casting',
     wording: 'What should a pressure die casting cost?',
@@ -225,6 +241,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     subject: 'part',
     section: { id: 'balance', title: 'Mass and balance', order: 10 },
     load: () => import('./mass/fastener-count.question.ts'),
+  },
+  {
+    id: 'fastener-ends',
+    title: 'Where fasteners end',
+    wording: 'Which fasteners go right through into a volume that must stay dry?',
+    subject: 'study',
+    section: { id: 'sealing', title: 'Sealing and leaks', order: 50 },
+    load: () => import('./sealing/fastener-ends.question.ts'),
   },
   {
     id: 'fastening-comparison',
@@ -337,6 +361,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     subject: 'part',
     section: { id: 'laminates', title: 'Laminates', order: 62 },
     load: () => import('./structure/laminate-strain.question.ts'),
+  },
+  {
+    id: 'leak-budget',
+    title: 'Leak budget',
+    wording: 'Does the zone leak less than its limit, and what may each seal let through?',
+    subject: 'zone',
+    section: { id: 'sealing', title: 'Sealing and leaks', order: 50 },
+    load: () => import('./sealing/leak-budget.question.ts'),
   },
   {
     id: 'leak-from-decay',

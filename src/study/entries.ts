@@ -19,7 +19,14 @@ export const NODE_KINDS = [
   'removal',
   /** One set-up of a bench or scale measurement whose readings belong together. */
   'trial',
+  /** A volume with a medium in it, or the outside. */
   'zone',
+  /** What separates two zones: a wall, a lid. */
+  'barrier',
+  /** What goes through barriers, and what seals it there. */
+  'crossing',
+  /** A pipe, hose or cable, with the zones that it runs through. */
+  'line',
   'chain',
   'alternative',
 ] as const;
@@ -35,14 +42,29 @@ export interface NodeSpec {
   readonly name: string;
 }
 
-export const LINK_KINDS = ['joins', 'blocks', 'keeps', 'mirror', 'weighed-with', 'takes'] as const;
+export const LINK_KINDS = [
+  'joins',
+  'blocks',
+  'keeps',
+  'mirror',
+  'weighed-with',
+  'takes',
+  'separates',
+  'crosses',
+  'made-by',
+  'runs-through',
+  'ends-at',
+] as const;
 
 /**
  * `joins`: from a joint to what it holds. `blocks`: from what must be undone or taken off first,
  * to what it stands in the way of. `keeps`: from a bag to the joint whose fasteners are in it.
  * `weighed-with`: from an assembly or trial that was weighed in one piece to what was in it, an
  * assembly standing for all below it. `takes`: from a removal to the parts and assemblies that
- * come off with it. Ends that name no node keep the words as spoken.
+ * come off with it. `separates`: from a barrier to its two zones. `crosses`:
+ * from a crossing to what it goes through. `made-by`: from a barrier, crossing or line to the
+ * part or joint that it is. `runs-through` and `ends-at`: from a line to zones in their order,
+ * and to what it joins. Ends that name no node keep the words as spoken.
  */
 export interface LinkSpec {
   readonly id: Id;
@@ -52,7 +74,8 @@ export interface LinkSpec {
   /**
    * 'from' or 'to' for a joint's two sides. Blockers of one thing with the same role are
    * alternatives: one of them is enough. 'without' takes out of a module or a removal what is
-   * below an assembly that is in it.
+   * below an assembly that is in it. 'a' is the zone on the side of the smaller coordinate, 'b' the other
+   * one, of a barrier that lies across an axis. A line's zones have their place, from 1.
    */
   readonly role?: string;
   readonly words?: string;

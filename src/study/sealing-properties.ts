@@ -1,6 +1,16 @@
-import { type PropertyDef, scalar, signed } from './property-def.ts';
+import { type PropertyDef, scalar, signed, text } from './property-def.ts';
 
-/** What is recorded of zones and of the tests of their tightness. */
+const box = (axis: 'x' | 'y' | 'z', end: 0 | 1): PropertyDef =>
+  signed(
+    `box.${axis}${end}`,
+    `${end === 0 ? 'smallest' : 'largest'} ${axis.toUpperCase()}`,
+    'length',
+    'mm',
+    'zone',
+    'barrier',
+  );
+
+/** What is recorded of zones, of what separates and crosses them, and of tests of their tightness. */
 export const SEALING_PROPERTIES: readonly PropertyDef[] = [
   scalar('zone.volume', 'free volume', 'volume', 'L', 'zone'),
   scalar('zone.compliance', 'volume gained by pressure', 'volumeCompliance', 'mL/kPa', 'zone'),
@@ -12,4 +22,29 @@ export const SEALING_PROPERTIES: readonly PropertyDef[] = [
   signed('leak.warming', 'rise of temperature in the test', 'tempDiff', 'K', 'zone'),
   signed('leak.growth', 'growth of the volume in the test', 'ratio', '%', 'zone'),
   scalar('leak.limit', 'limit of leakage, set by the user', 'gasFlow', 'Pa.m3/s', 'zone'),
+  text('zone.medium', 'medium', 'zone'),
+
+  box('x', 0),
+  box('x', 1),
+  box('y', 0),
+  box('y', 1),
+  box('z', 0),
+  box('z', 1),
+  text('wall.axis', 'axis that the wall lies across', 'barrier'),
+
+  text('crossing.kind', 'what goes through', 'crossing'),
+  text('crossing.seal', 'what seals it', 'crossing'),
+  scalar('crossing.count', 'pieces that go through', 'count', '1', 'crossing'),
+  scalar('crossing.sealLength', 'length of seal, each', 'length', 'm', 'crossing'),
+  scalar('crossing.leak', 'leak, each', 'gasFlow', 'Pa.m3/s', 'crossing'),
+  text('crossing.direction', 'direction in which it goes', 'crossing'),
+  scalar('crossing.reach', 'length from its seat to its end', 'length', 'mm', 'crossing'),
+  {
+    id: 'place',
+    words: 'place',
+    holds: 'vector',
+    kind: 'length',
+    unit: 'mm',
+    of: ['crossing'],
+  },
 ];

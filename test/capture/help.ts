@@ -10,6 +10,7 @@ import {
   type Change,
   clockText,
   type Entry,
+  extend,
   fold,
   type Refusal,
   RefusalError,
@@ -42,6 +43,17 @@ export function viewOf(...batches: readonly (readonly Entry[])[]): StudyView {
   );
   return fold('study', changes);
 }
+
+/** A view with more entries, by a later change. */
+export const viewWith = (view: StudyView, entries: readonly Entry[]): StudyView =>
+  extend(view, [
+    {
+      id: ulid(1_800_000_000_000, () => 0.5),
+      ...{ study: 'study', device: 'device', seq: view.changes + 1, by: 'tester' },
+      clock: clockText({ ms: 1_800_000_000_000, count: 0, device: 'device' }),
+      ...{ gesture: 'later', words: 'test', saw: {}, entries },
+    },
+  ]);
 
 const node = (
   id: string,

@@ -17,6 +17,11 @@ const NOT_HOMOGENEOUS: Readonly<Record<string, string>> = {
   'leak-units molar': 'the gas constant stands in it as a number',
   'leak-through-hole molecular': 'the gas constant stands in it as a number',
   'leak-through-hole knudsen': 'the gas constant stands in it as a number',
+  'crossing-count litre': 'a litre is a number of cubic metres',
+  'crossing-count sealLitre': 'a litre is a number of cubic metres',
+  'crossing-count energy': 'a kilowatt hour is a number of joules',
+  'crossing-count sealEnergy': 'a kilowatt hour is a number of joules',
+  'leak-budget metre': 'a metre stands in it as a number',
   'water-ingress': 'gravity stands in it as a number',
   'water-test': 'depths, times and flows are numbers of the standard',
   'standard-hollow-section': 'the standard changes its radii at walls of 6 and 10 mm',
@@ -25,6 +30,7 @@ const NOT_HOMOGENEOUS: Readonly<Record<string, string>> = {
 };
 /** Example numbers that only tables beside the outputs, or words, rest on: they stand there without spread. */
 const BESIDE_THE_OUTPUTS: Readonly<Record<string, RegExp>> = {
+  'fastener-ends': /fasteners/,
   'water-test': /area/,
   'floor-options': /designs\.[2-9]/,
   'laminate-strain': /materials\.1\.(c1|c2|s12|t1)/,

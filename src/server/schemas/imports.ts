@@ -18,6 +18,9 @@ export const tableForm = z
     'readings',
     'claims',
     'element-times',
+    'zones',
+    'barriers',
+    'crossings',
   ])
   .meta({ id: 'TableForm' });
 

@@ -15,6 +15,9 @@ const TABLES: readonly (readonly [string, TableForm])[] = [
   ['removals.csv', 'removals'],
   ['work.csv', 'readings'],
   ['fastenings.csv', 'readings'],
+  ['zones.csv', 'zones'],
+  ['barriers.csv', 'barriers'],
+  ['crossings.csv', 'crossings'],
 ];
 
 /** The demo's record (invented), come in through its tables, with the latest rate book. */

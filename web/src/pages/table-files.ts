@@ -14,6 +14,9 @@ const ORDER: readonly FileForm[] = [
   'modules',
   'removals',
   'element-times',
+  'zones',
+  'barriers',
+  'crossings',
   'claims',
 ];
 
