@@ -3,9 +3,9 @@ import { constants, createReadStream } from 'node:fs';
 import { access, open, readdir, rename, rm, stat } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { Sha256 } from '../study/index.ts';
+import { blobNotFound, mustBeHash } from './blob-name.ts';
 import { asFileRefusal, makeFolder, syncFolder, writeAll, writeHashed } from './files.ts';
 import type { BlobHead, Blobs } from './port.ts';
-import { refusal } from './refuse.ts';
 
 /** Content-addressed bytes in a folder: `<first two digits of the hash>/<hash>`. */
 export class FileBlobs implements Blobs {
@@ -109,20 +109,4 @@ async function overwrite(path: string): Promise<void> {
   } finally {
     await file.close();
   }
-}
-
-export const blobNotFound = (where: string, hash: Sha256) =>
-  refusal(
-    'not-found',
-    { file: where },
-    'no blob of this hash is in the library',
-    'Bring in the study bundle or the device that holds it.',
-    hash,
-  );
-
-/** @throws RefusalError `bad-call`. */
-export function mustBeHash(hash: string): void {
-  if (/^[0-9a-f]{64}$/.test(hash)) return;
-  const why = 'a blob is named by 64 lower-case hex digits, its SHA-256';
-  throw refusal('bad-call', {}, why, 'Take the name from the study.', hash);
 }

@@ -1,21 +1,15 @@
-import { type Change, fold } from '../study/index.ts';
+import { changesOf, type StudyView } from '../study/index.ts';
 import { partRow } from './part-row.ts';
 import type { PartRow, StudyHead } from './port.ts';
 
-/** A study's head and parts, straight from a fold of all its changes. */
-export function foldedHead(study: string, changes: readonly Change[]): StudyHead {
-  const view = fold(study, changes);
+/** What a store without rows of its own says of a study: straight from a fold of its changes. */
+export function headOf(view: StudyView): StudyHead {
+  const { study, changes } = view;
   const { title, vehicle, invented } = view.header;
-  const clock =
-    changes
-      .map((c) => c.clock)
-      .sort()
-      .at(-1) ?? '';
   const parts = view.nodes('part').length;
-  return { study, title, vehicle, invented, changes: changes.length, parts, clock };
+  const clock = changesOf(view).at(-1)?.clock ?? '';
+  return { study, title, vehicle, invented, changes, parts, clock };
 }
 
-export function foldedParts(study: string, changes: readonly Change[]): PartRow[] {
-  const view = fold(study, changes);
-  return view.nodes('part').map((node) => partRow(view, node));
-}
+export const partsOf = (view: StudyView): PartRow[] =>
+  view.nodes('part').map((node) => partRow(view, node));

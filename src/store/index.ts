@@ -6,6 +6,7 @@
  * Depends on study and quantity. Stays away from calculation, HTTP and wording.
  */
 export { asFileRefusal, type Hashed, makeFolder, syncFolder, writeHashed } from './files.ts';
+export * from './indexed/index.ts';
 export * from './memory-store.ts';
 export * from './port.ts';
 export * from './sqlite/open-sqlite-store.ts';

@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
-import { blobsOf, type Change, type Sha256 } from '../study/index.ts';
-import { idConflict, seqConflict } from './conflict.ts';
-import { blobNotFound, mustBeHash } from './file-blobs.ts';
-import { foldedHead, foldedParts } from './folded.ts';
+import { blobsOf, type Change, fold, type Sha256, type StudyView } from '../study/index.ts';
+import { blobNotFound, mustBeHash } from './blob-name.ts';
+import { headOf, partsOf } from './folded.ts';
+import { freshOf, type Handed, seqKey } from './fresh-changes.ts';
 import { HeldStage } from './held-stage.ts';
 import { matches } from './part-row.ts';
 import type {
@@ -18,16 +18,9 @@ import type {
 } from './port.ts';
 import { isPurged } from './purged.ts';
 import { refusal } from './refuse.ts';
-import { type StoredText, storedText } from './stored-text.ts';
 import { WriteTurn } from './write-turn.ts';
 
 const WHERE = 'the library in memory';
-
-/** A change with who brought it. */
-interface Handed {
-  readonly change: Change;
-  readonly author: string;
-}
 
 interface HeldStudy {
   readonly arrived: Arrived[];
@@ -77,9 +70,7 @@ export class MemoryStore implements Store {
   }
 
   async studies(): Promise<readonly StudyHead[]> {
-    return [...this.#studies]
-      .map(([study, held]) => foldedHead(study, changesOf(held)))
-      .sort(byStudy);
+    return [...this.#studies].map(([study, held]) => headOf(viewOf(study, held))).sort(byStudy);
   }
 
   async lastSeq(study: string, device: string): Promise<number> {
@@ -92,7 +83,7 @@ export class MemoryStore implements Store {
 
   async find(query: PartQuery): Promise<readonly PartRow[]> {
     const studies = [...this.#studies].sort(([a], [b]) => (a < b ? -1 : 1));
-    const rows = studies.flatMap(([study, held]) => foldedParts(study, changesOf(held)));
+    const rows = studies.flatMap(([study, held]) => partsOf(viewOf(study, held)));
     return rows.filter((row) => matches(row, query)).slice(0, query.limit);
   }
 
@@ -161,7 +152,10 @@ export class MemoryStore implements Store {
     const purged = this.#purged.get(study);
     if (purged !== undefined) throw isPurged(study, purged);
     const held: HeldStudy = this.#studies.get(study) ?? { arrived: [], bySeq: new Map() };
-    const fresh = this.#fresh(study, held, batch);
+    const fresh = freshOf(study, batch, {
+      bodyOf: (id) => this.#bodies.get(id),
+      hasSeq: (change) => held.bySeq.has(seqKey(change)),
+    });
     const received = new Date().toISOString();
     for (const { change, body, author } of fresh) {
       const kept: Change = JSON.parse(body);
@@ -173,29 +167,13 @@ export class MemoryStore implements Store {
     this.#version += fresh.length > 0 ? 1 : 0;
     return { cursor: held.arrived.length, added: fresh.length };
   }
-
-  #fresh(study: string, held: HeldStudy, batch: readonly Handed[]): (StoredText & Handed)[] {
-    const fresh = new Map<string, StoredText & Handed>();
-    const seqs = new Map<string, string>();
-    for (const { change, author } of batch) {
-      const text = storedText(study, change);
-      const body = this.#bodies.get(change.id) ?? fresh.get(change.id)?.body;
-      if (body !== undefined && body !== text.body) throw idConflict(study, change);
-      if (body !== undefined) continue;
-      if (held.bySeq.has(seqKey(change)) || seqs.has(seqKey(change)))
-        throw seqConflict(study, change);
-      fresh.set(change.id, { ...text, author });
-      seqs.set(seqKey(change), change.id);
-    }
-    return [...fresh.values()];
-  }
 }
 
 export const openMemoryStore = (options: { readonly waitMs?: number } = {}): Store =>
   new MemoryStore(options.waitMs ?? 5000);
 
-const seqKey = (change: Change): string => `${change.seq} ${change.device}`;
-
 const byStudy = (a: StudyHead, b: StudyHead): number => (a.study < b.study ? -1 : 1);
 
 const changesOf = (held: HeldStudy): Change[] => held.arrived.map((a) => a.change);
+
+const viewOf = (study: string, held: HeldStudy): StudyView => fold(study, changesOf(held));

@@ -80,7 +80,7 @@ export const WIRES_STORE: readonly string[] = ['server', 'cli'];
 
 /** Doors beside index.ts: what the web needs of folders whose index brings Node with it. */
 const SIDE_DOORS: Readonly<Record<string, readonly string[]>> = {
-  web: ['src/server/contract.ts', 'src/store/port.ts'],
+  web: ['src/server/contract.ts', 'src/store/port.ts', 'src/store/indexed/index.ts'],
 };
 
 /** These run anywhere, so they import no package and nothing of a host. */

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
-import type { Change, RefusalError, Sha256 } from '../../study/index.ts';
+import { type Change, fold, type RefusalError, type Sha256 } from '../../study/index.ts';
 import { FileBlobs } from '../file-blobs.ts';
-import { foldedHead, foldedParts } from '../folded.ts';
+import { headOf, partsOf } from '../folded.ts';
 import { matches } from '../part-row.ts';
 import type {
   Ack,
@@ -67,14 +67,14 @@ export class NewerStore implements Store {
 
   async studies(): Promise<readonly StudyHead[]> {
     const heads: StudyHead[] = [];
-    for await (const [study, changes] of this.#all()) heads.push(foldedHead(study, changes));
+    for await (const [study, changes] of this.#all()) heads.push(headOf(fold(study, changes)));
     return heads;
   }
 
   async find(query: PartQuery): Promise<readonly PartRow[]> {
     const rows: PartRow[] = [];
     for await (const [study, changes] of this.#all())
-      rows.push(...foldedParts(study, changes).filter((row) => matches(row, query)));
+      rows.push(...partsOf(fold(study, changes)).filter((row) => matches(row, query)));
     return rows.slice(0, query.limit);
   }
 
