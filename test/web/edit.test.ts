@@ -118,10 +118,7 @@ it('without a server an edit holds, waits in the browser and is sent later', asy
   await dialog.getByLabel('What was wrong with the old value').fill('read in the wrong row');
   await dialog.getByRole('button', { name: 'Correct', exact: true }).click();
   await expect.poll(() => total(page, 'parts')).not.toBe(before);
-  await page
-    .getByRole('status')
-    .filter({ hasText: '1 not saved yet' })
-    .waitFor({ state: 'attached' });
+  await page.getByRole('status').filter({ hasText: '1 kept here' }).waitFor({ state: 'attached' });
 
   await server.run();
   await page.goto(server.page(CLEAN, '/parts'));

@@ -5,7 +5,7 @@ import { RefusalError } from '../../../src/study/index.ts';
 import { Api, Unreachable } from '../worker/api.ts';
 import type { Desk } from '../worker/desk.ts';
 import { carryRefusals } from '../worker/refusal-transfer.ts';
-import type { SaveState } from '../worker/study-sync.ts';
+import { NOTHING_WAITS, type SaveState } from '../worker/save-state.ts';
 import { deviceId } from './preferences.ts';
 import { useHeader } from './study-header.ts';
 import { takeToken, watchToken } from './token.ts';
@@ -30,7 +30,7 @@ export interface Client {
   readonly api: Api;
 }
 
-let saveState: SaveState = { waiting: 0 };
+let saveState: SaveState = NOTHING_WAITS;
 const listeners = new Set<() => void>();
 
 export function startClient(): Client {
@@ -52,6 +52,9 @@ export function startClient(): Client {
       }
     }),
   );
+  const nudge = () => void desk.nudge();
+  addEventListener('online', nudge);
+  document.addEventListener('visibilitychange', () => document.hidden || nudge());
   return { desk, api: new Api(origin, token) };
 }
 

@@ -5,6 +5,7 @@ import { useState } from 'react';
 import { Refusals } from '../parts/refusals.tsx';
 import { WhyProvider } from '../parts/why-dialog.tsx';
 import { useClient } from './desk-client.ts';
+import { askToPersist } from './device-storage.ts';
 import { GlovesButton } from './gloves-button.tsx';
 import { InAndOut } from './in-and-out.tsx';
 import { SavedState } from './saved-state.tsx';
@@ -25,6 +26,7 @@ export function StudyShell() {
     queryKey: ['study', study, 'header'],
     queryFn: async () => {
       const header = await desk.open(study, proxy(setRead));
+      void askToPersist();
       // All pages are fetched now: a server that goes away later takes none of them along.
       for (const route of Object.values(router.routesById)) void router.loadRouteChunk(route);
       return header;

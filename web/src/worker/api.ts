@@ -1,5 +1,6 @@
 import type {
   AckAnswer,
+  BlobAnswer,
   ChangesAnswer,
   NewStudy,
   NewStudyAnswer,
@@ -17,6 +18,10 @@ export class Unreachable extends Error {
 
 const FILE = 'application/octet-stream';
 
+/** A network that is there and carries nothing is taken for one that is not, after so long. */
+const SHORT_MS = 15_000;
+const LONG_MS = 60_000;
+
 /** Calls of the server's interface, with the token of the printed address. */
 export class Api {
   constructor(
@@ -25,7 +30,7 @@ export class Api {
   ) {}
 
   studies(): Promise<StudiesAnswer> {
-    return this.json('GET', '/api/studies');
+    return this.json('GET', '/api/studies', undefined, SHORT_MS);
   }
 
   newStudy(spec: NewStudy): Promise<NewStudyAnswer> {
@@ -33,12 +38,18 @@ export class Api {
   }
 
   changes(study: Id, after: number, limit: number): Promise<ChangesAnswer> {
-    return this.json('GET', `${studyPath(study)}/changes?after=${after}&limit=${limit}`);
+    const path = `${studyPath(study)}/changes?after=${after}&limit=${limit}`;
+    return this.json('GET', path, undefined, LONG_MS);
   }
 
   /** Answers once the changes are on disk. */
   post(study: Id, changes: readonly Change[]): Promise<AckAnswer> {
-    return this.json('POST', `${studyPath(study)}/changes`, { changes });
+    return this.json('POST', `${studyPath(study)}/changes`, { changes }, LONG_MS);
+  }
+
+  /** Answers once the bytes are on disk, under their hash. */
+  putBlob(bytes: Blob): Promise<BlobAnswer> {
+    return this.json('PUT', '/api/blobs', bytes);
   }
 
   async file(path: string): Promise<Blob> {
@@ -46,11 +57,13 @@ export class Api {
   }
 
   /** `body` goes as JSON, a file as its bytes. @throws RefusalError for what the server refuses, Unreachable when it can not answer. */
-  async json<T>(method: string, path: string, body?: unknown): Promise<T> {
-    return (await (await this.send(method, path, body)).json()) as T;
+  async json<T>(method: string, path: string, body?: unknown, withinMs?: number): Promise<T> {
+    const response = await this.send(method, path, body, withinMs);
+    // The rest of an answer may be cut off as well as its beginning.
+    return response.json().catch(noAnswer) as Promise<T>;
   }
 
-  async send(method: string, path: string, body?: unknown): Promise<Response> {
+  async send(method: string, path: string, body?: unknown, withinMs?: number): Promise<Response> {
     const isFile = body instanceof Blob;
     const init: RequestInit = {
       method,
@@ -59,13 +72,16 @@ export class Api {
         ...(body === undefined ? {} : { 'content-type': isFile ? FILE : 'application/json' }),
       },
       ...(body === undefined ? {} : { body: isFile ? body : JSON.stringify(body) }),
+      ...(withinMs === undefined ? {} : { signal: AbortSignal.timeout(withinMs) }),
     };
-    const response = await fetch(`${this.origin}${path}`, init).catch((error: unknown) => {
-      throw new Unreachable(`the server does not answer (${String(error)})`);
-    });
+    const response = await fetch(`${this.origin}${path}`, init).catch(noAnswer);
     if (response.ok) return response;
     throw await refused(response);
   }
+}
+
+function noAnswer(error: unknown): never {
+  throw new Unreachable(`the server does not answer (${String(error)})`);
 }
 
 export const studyPath = (study: Id): string => `/api/studies/${encodeURIComponent(study)}`;

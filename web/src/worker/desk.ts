@@ -32,14 +32,16 @@ import {
   type TieTyped,
   tieEntries,
 } from './claim-rows.ts';
+import { DeviceCopy } from './device-copy.ts';
 import { deviceName } from './device-name.ts';
 import { type CellEdit, editEntries } from './edit-cell.ts';
 import { type Gap, gapsOf } from './gaps.ts';
 import { type MapModel, mapModel } from './map-model.ts';
 import { type NodeStory, nodeStory } from './node-story.ts';
-import { Outbox } from './outbox.ts';
 import { type PartRow, partRows } from './part-rows.ts';
-import { type SaveState, StudySync } from './study-sync.ts';
+import { NOTHING_WAITS, type SaveState } from './save-state.ts';
+import { type StudyList, studyList } from './study-list.ts';
+import { StudySync } from './study-sync.ts';
 import {
   scalesOf,
   type Typed,
@@ -98,8 +100,9 @@ type Listener = (told: { changed: true } | { state: SaveState }) => void;
  * Pages ask it and hand it what people did.
  */
 export class Desk {
-  #settings: Promise<{ api: Api; outbox: Outbox; device: Id }> | undefined;
+  #settings: Promise<{ api: Api; copy: DeviceCopy; device: Id }> | undefined;
   #questions: Promise<Questions> | undefined;
+  #opening: { readonly study: Id; readonly sync: Promise<StudySync> } | undefined;
   #open: StudySync | undefined;
   #answers: { readonly view: StudyView; readonly of: AnswersOf } | undefined;
   #listener: Listener = () => undefined;
@@ -107,7 +110,7 @@ export class Desk {
   start({ origin, token, device }: Settings): void {
     this.#settings = (async () => ({
       api: new Api(origin, token),
-      outbox: await Outbox.open(),
+      copy: await DeviceCopy.open(),
       device: await deviceName(device),
     }))();
   }
@@ -118,17 +121,52 @@ export class Desk {
 
   /** Opens a study; reading it again does nothing. */
   async open(study: Id, progress: (changes: number) => void): Promise<StudyHeader> {
-    if (this.#open?.study === study) return this.header();
-    this.#open?.close();
-    if (!this.#settings) throw new TypeError('the worker was not started');
-    const { api, outbox, device } = await this.#settings;
-    const sync = new StudySync(study, device, api, outbox, {
-      changed: () => this.#listener({ changed: true }),
-      state: (state) => this.#listener({ state }),
-    });
-    await sync.load(progress);
-    this.#open = sync;
+    if (this.#opening?.study !== study) {
+      void this.#close();
+      this.#opening = { study, sync: this.#openSync(study, progress) };
+    }
+    const opening = this.#opening;
+    try {
+      this.#open = await opening.sync;
+    } catch (error) {
+      if (this.#opening === opening) this.#opening = undefined;
+      throw error;
+    }
     return this.header();
+  }
+
+  async #openSync(study: Id, progress: (changes: number) => void): Promise<StudySync> {
+    this.#listener({ state: NOTHING_WAITS });
+    const told = {
+      changed: () => this.#listener({ changed: true }),
+      state: (state: SaveState) => this.#listener({ state }),
+    };
+    return StudySync.open({ study, ...(await this.#started()) }, told, progress);
+  }
+
+  async #close(): Promise<void> {
+    const sync = this.#opening?.sync.catch(() => undefined);
+    this.#opening = undefined;
+    this.#open = undefined;
+    await (await sync)?.close();
+  }
+
+  /** The studies of the library, or of this device where no server answers. */
+  async studies(): Promise<StudyList> {
+    const { api, copy } = await this.#started();
+    return studyList(api, copy);
+  }
+
+  /** Takes the copy of a study off this device, with what of it was never sent. */
+  async forget(study: Id): Promise<void> {
+    if (this.#opening?.study === study) await this.#close();
+    const { copy } = await this.#started();
+    await copy.forget(study);
+  }
+
+  /** Looks for the server now. */
+  nudge(): void {
+    this.#open?.nudge();
   }
 
   header(): StudyHeader {
@@ -333,6 +371,11 @@ export class Desk {
 
   async #record(by: string, act: { words: string; entries: Entry[] }): Promise<void> {
     await this.#sync().record({ by, ...act });
+  }
+
+  #started() {
+    if (!this.#settings) throw new TypeError('the worker was not started');
+    return this.#settings;
   }
 
   #sync(): StudySync {

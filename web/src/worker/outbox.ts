@@ -1,44 +1,36 @@
 import type { Change, Id } from '../../../src/study/index.ts';
+import { done, written } from './idb.ts';
 
-const NAME = 'hoistside';
-const STORE = 'outbox';
+export const OUTBOX = 'outbox';
 
 /**
- * Changes made here that the server has not acknowledged yet, kept by the browser over a
- * reload or a flat battery.
+ * Changes made here that have not come back from the server yet, kept by the browser over a
+ * reload, a killed tab or a flat battery.
  */
 export class Outbox {
   constructor(private readonly db: IDBDatabase) {}
 
-  static open(): Promise<Outbox> {
-    const request = indexedDB.open(NAME, 1);
-    request.onupgradeneeded = () => request.result.createObjectStore(STORE, { keyPath: 'id' });
-    return done(request).then((db) => new Outbox(db));
+  put(...changes: readonly Change[]): Promise<void> {
+    return this.replace([], changes);
   }
 
-  async put(...changes: readonly Change[]): Promise<void> {
-    const store = this.#store('readwrite');
-    await Promise.all(changes.map((change) => done(store.put(change))));
+  remove(...ids: readonly Id[]): Promise<void> {
+    return this.replace(ids, []);
   }
 
-  async remove(...ids: readonly Id[]): Promise<void> {
-    const store = this.#store('readwrite');
-    await Promise.all(ids.map((id) => done(store.delete(id))));
+  /** Takes some out and puts others in, both or neither. */
+  async replace(out: readonly Id[], put: readonly Change[]): Promise<void> {
+    if (out.length + put.length === 0) return;
+    await written(this.db, OUTBOX, (rows) => {
+      for (const id of out) rows.delete(id);
+      for (const change of put) rows.put(change);
+    });
   }
 
   /** Changes of one study that wait, in the order in which they were made. */
   async of(study: Id): Promise<Change[]> {
-    const all = (await done(this.#store('readonly').getAll())) as Change[];
+    const rows = this.db.transaction(OUTBOX, 'readonly').objectStore(OUTBOX);
+    const all = (await done(rows.getAll())) as Change[];
     return all.filter((c) => c.study === study).sort((a, b) => (a.clock < b.clock ? -1 : 1));
   }
-
-  #store(mode: IDBTransactionMode): IDBObjectStore {
-    return this.db.transaction(STORE, mode).objectStore(STORE);
-  }
 }
-
-const done = <T>(request: IDBRequest<T>): Promise<T> =>
-  new Promise((resolve, reject) => {
-    request.onsuccess = () => resolve(request.result);
-    request.onerror = () => reject(request.error ?? new Error('the browser keeps nothing'));
-  });
