@@ -168,6 +168,20 @@ describe('a device', () => {
     expect(Buffer.from(token, 'base64url')).toHaveLength(32);
   });
 
+  test('can not take the name of the desk or of another device', async () => {
+    const [first, second] = [await pair('tablet of one name'), await pair('Tablet of one name')];
+    expect(second.device.name).toBe('Tablet of one name 2');
+    expect(second.token).not.toBe(first.token);
+    const { token, device } = await pair('local');
+    expect(device.name).toBe('local 2');
+    const study = await onLan('/api/studies', {
+      ...{ method: 'POST', headers: bearer(token) },
+      body: { title: 'by a device called local', vehicle: 'V', by: 'the boss' },
+    });
+    const made = z.object({ study: z.string() }).parse(study.json).study;
+    expect((await library.store.since(made, 0, 1)).changes[0]?.author).toBe('local 2');
+  });
+
   test('that is forgotten is out at once', async () => {
     const { token, device } = await pair('lost tablet');
     expect((await onLan('/api/studies', { headers: bearer(token) })).status).toBe(200);

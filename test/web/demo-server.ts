@@ -27,34 +27,53 @@ const freshId = (): Id => ulid(Date.now(), Math.random);
 export class DemoServer {
   #child: ChildProcess | undefined;
   address = '';
+  /** On the network: `https://<name>.local:<port>`, and the code for the next device. */
+  lan = { origin: '', code: '' };
 
   private constructor(
-    private readonly dir: string,
-    readonly port: number,
+    readonly dir: string,
+    private readonly ports: { readonly desk: number; readonly lan?: number },
     readonly studies: Readonly<Record<string, Id>>,
   ) {}
 
-  static async start(): Promise<DemoServer> {
+  static async start(options: { readonly lan?: boolean } = {}): Promise<DemoServer> {
     await builtPages();
     const dir = await mkdtemp(join(tmpdir(), 'hoistside-web-'));
-    const server = new DemoServer(dir, await freePort(), await importDemo(dir));
+    const desk = await freePort();
+    const ports = options.lan ? { desk, lan: await freePort() } : { desk };
+    const server = new DemoServer(dir, ports, await importDemo(dir));
     await server.run();
     return server;
   }
 
-  /** Starts it, or starts it again on the same port; the token is a new one each time. */
+  /** Starts it, or starts it again on the same ports; the token is a new one each time. */
   async run(): Promise<void> {
-    const command = ['bin/hoistside.js', '--library', this.dir, 'serve', '--port', `${this.port}`];
-    const child = spawn(process.execPath, command, {
+    const { desk, lan } = this.ports;
+    const onLan = lan === undefined ? [] : ['--lan', '--lan-port', `${lan}`];
+    const command = ['bin/hoistside.js', '--library', this.dir, 'serve', '--port', `${desk}`];
+    const child = spawn(process.execPath, [...command, ...onLan], {
       cwd: ROOT,
       stdio: ['ignore', 'pipe', 'inherit'],
     });
     this.#child = child;
+    const last = lan === undefined ? /Open / : /with the code/;
     for await (const line of createInterface({ input: child.stdout })) {
-      this.address = /Open (\S+)/.exec(line)?.[1] ?? '';
-      if (this.address !== '') return;
+      this.address = /Open (\S+)/.exec(line)?.[1] ?? this.address;
+      const origin = /^ {2}(https:\S+\.local:\d+)$/.exec(line)?.[1] ?? this.lan.origin;
+      this.lan = { origin, code: /with the code (\d+ \d+)/.exec(line)?.[1] ?? '' };
+      if (last.test(line)) return;
     }
     throw new Error('the server ended before it listened');
+  }
+
+  /** A fresh code for the next device, as the desk makes it. */
+  async freshCode(): Promise<string> {
+    const [origin = '', token = ''] = this.address.split('/#token=');
+    const answer = await fetch(`${origin}/api/pairing`, {
+      method: 'POST',
+      headers: { authorization: `Bearer ${token}` },
+    });
+    return ((await answer.json()) as { code: string }).code;
   }
 
   /** Address of a page of one of its studies, token included. */

@@ -2,7 +2,7 @@ import { type Browser, chromium } from 'playwright-core';
 import { findBinary } from '../../scripts/ensure-debian.ts';
 
 /** Keeps the browser from calling home, and lets it run as root and without a screen. */
-const FLAGS = [
+export const FLAGS = [
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',

@@ -2,6 +2,7 @@ import { createHash, randomUUID } from 'node:crypto';
 import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { z } from 'zod';
+import { LOCAL } from '../door.ts';
 import { freshToken } from '../guard.ts';
 import { readPrivate, writePrivate } from './private-files.ts';
 
@@ -31,11 +32,16 @@ export class PairedDevices {
     return (await this.#all()).map(({ hash: _, ...device }) => device);
   }
 
-  /** Adds a device; its token is given out here and never again. */
-  async add(name: string): Promise<{ readonly device: PairedDevice; readonly token: string }> {
+  /**
+   * Adds a device; its token is given out here and never again. It gets a number behind its name
+   * where another device, or the desk itself, has that name: the name is the author of what it sends.
+   */
+  async add(wanted: string): Promise<{ readonly device: PairedDevice; readonly token: string }> {
     const token = freshToken();
+    const all = await this.#all();
+    const name = freeName(wanted, [LOCAL, ...all.map((device) => device.name)]);
     const device = { id: randomUUID(), name, paired: new Date().toISOString() };
-    await this.#write([...(await this.#all()), { ...device, hash: hashOf(token) }]);
+    await this.#write([...all, { ...device, hash: hashOf(token) }]);
     return { device, token };
   }
 
@@ -66,6 +72,14 @@ export class PairedDevices {
   async #write(devices: readonly Kept[]): Promise<void> {
     await writePrivate(this.#file, `${JSON.stringify(devices, undefined, 1)}\n`);
     this.#read = undefined;
+  }
+}
+
+function freeName(wanted: string, taken: readonly string[]): string {
+  const names = new Set(taken.map((name) => name.toLowerCase()));
+  for (let i = 1; ; i++) {
+    const name = i === 1 ? wanted : `${wanted} ${i}`;
+    if (!names.has(name.toLowerCase())) return name;
   }
 }
 

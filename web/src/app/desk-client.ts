@@ -33,10 +33,10 @@ export interface Client {
 let saveState: SaveState = NOTHING_WAITS;
 const listeners = new Set<() => void>();
 
-export function startClient(): Client {
+export async function startClient(): Promise<Client> {
   carryRefusals();
-  const token = takeToken();
-  watchToken();
+  const token = await takeToken();
+  watchToken(token);
   const { origin } = location;
   const worker = new Worker(new URL('../worker/study-worker.ts', import.meta.url), {
     type: 'module',

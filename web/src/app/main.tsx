@@ -8,11 +8,12 @@ import { applyPreferences } from './preferences.ts';
 import { router } from './router.tsx';
 
 applyPreferences();
-if (import.meta.env.PROD) void keepPages();
+void keepPages();
 const root = document.getElementById('page');
 if (!root) throw new TypeError('index.html has no #page');
+const client = await startClient();
 createRoot(root).render(
-  <ClientProvider value={startClient()}>
+  <ClientProvider value={client}>
     <QueryClientProvider client={queries}>
       <RouterProvider router={router} />
     </QueryClientProvider>

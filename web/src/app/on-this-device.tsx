@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { useSaveState } from './desk-client.ts';
 import { askToPersist, isNearlyFull, roomText, useDeviceStorage } from './device-storage.ts';
 import { type PagesKept, usePagesKept } from './pages-kept.ts';
 
@@ -6,10 +7,16 @@ import { type PagesKept, usePagesKept } from './pages-kept.ts';
 export function OnThisDevice() {
   const pages = usePagesKept();
   const storage = useDeviceStorage();
+  const { isCopied } = useSaveState();
   return (
     <>
       <h3>On this device</h3>
-      <p>{pagesWords(pages)}</p>
+      <p>
+        {isCopied
+          ? 'This device has a copy of the whole study.'
+          : 'The study is being copied to this device.'}{' '}
+        {pagesWords(pages)}
+      </p>
       {pages.kept === 'no' && location.protocol === 'https:' && (
         <p>
           <a href="/trust">How to have this device trust the server</a>

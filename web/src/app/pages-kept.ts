@@ -20,7 +20,11 @@ export async function keepPages(): Promise<void> {
     return;
   }
   try {
-    await navigator.serviceWorker.register('/service-worker.js');
+    const { installing } = await navigator.serviceWorker.register('/service-worker.js');
+    installing?.addEventListener('statechange', () => {
+      if (installing.state === 'redundant')
+        tell({ kept: 'no', why: 'not all of them could be fetched' });
+    });
     await navigator.serviceWorker.ready;
     tell({ kept: 'yes' });
   } catch (error) {

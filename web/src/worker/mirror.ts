@@ -9,6 +9,7 @@ const PAGE = 2000;
 export class Mirror {
   #cursor: number;
   #keeping: Promise<void> = Promise.resolve();
+  #behind = 0;
   #failed: unknown;
 
   private constructor(
@@ -35,6 +36,11 @@ export class Mirror {
     return this.#failed;
   }
 
+  /** Nothing that came in is left to be copied. */
+  get isUpToDate(): boolean {
+    return this.#behind === 0 && this.#failed === undefined;
+  }
+
   async changes(): Promise<Change[]> {
     const all: Change[] = [];
     for (let cursor = 0; ; ) {
@@ -50,12 +56,14 @@ export class Mirror {
    * on, so that nothing is left out of it: the next opening asks for it again.
    */
   keep(arrived: readonly Arrived[], cursor: number, view: StudyView): void {
+    this.#behind += 1;
     this.#keeping = this.#keeping.then(async () => {
       if (this.#failed !== undefined) return;
       try {
         await this.#append(arrived);
         await this.copy.putHead({ ...headOf(view), cursor });
         this.#cursor = cursor;
+        this.#behind -= 1;
       } catch (error) {
         this.#failed = error;
       }

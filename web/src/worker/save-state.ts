@@ -6,6 +6,8 @@ export interface SaveState {
   readonly waiting: number;
   /** Photographs and other files that wait with them. */
   readonly files: number;
+  /** All that is known of the study is on this device's disk: it opens without a server. */
+  readonly isCopied: boolean;
   /** Why the server can not be reached at the moment. */
   readonly unreachable?: string;
   /** The change that the server refused, and why; those behind it wait. */
@@ -18,4 +20,4 @@ export interface SaveState {
   readonly unkept?: string;
 }
 
-export const NOTHING_WAITS: SaveState = { waiting: 0, files: 0 };
+export const NOTHING_WAITS: SaveState = { waiting: 0, files: 0, isCopied: false };

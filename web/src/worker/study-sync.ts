@@ -308,6 +308,7 @@ export class StudySync {
     const files = [...this.#waiting.files()].filter((hash) => !this.#sentFiles.has(hash));
     this.told.state({
       ...{ waiting: this.#waiting.all.length, files: files.length },
+      isCopied: this.mirror.isUpToDate,
       ...(this.#unreachable === undefined ? {} : { unreachable: this.#unreachable }),
       ...(this.#refused ? { refused: this.#refused } : {}),
       ...(unkept === undefined ? {} : { unkept: wordsOf(unkept) }),
