@@ -1,5 +1,5 @@
 import { createContext, useContext } from 'react';
-import type { StudyHeader } from '../worker/desk.ts';
+import type { StudyHeader } from '../worker/header-of.ts';
 
 const HeaderContext = createContext<StudyHeader | undefined>(undefined);
 export const HeaderProvider = HeaderContext.Provider;

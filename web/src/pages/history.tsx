@@ -3,7 +3,7 @@ import { useClient, useDesk } from '../app/desk-client.ts';
 import { recorder } from '../app/preferences.ts';
 import { Refusals } from '../parts/refusals.tsx';
 import { minuteText } from '../parts/time-text.ts';
-import type { HistoryRow } from '../worker/desk.ts';
+import type { HistoryRow } from '../worker/history-rows.ts';
 
 /** Everything that was done to the study, newest first; each can be undone and done again. */
 export function HistoryPage() {

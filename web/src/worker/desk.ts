@@ -10,13 +10,11 @@ import {
 import {
   changesOf,
   type Entry,
-  type Gesture,
   type Id,
   NODE_KINDS,
   type NodeKind,
   propertyWords,
   RefusalError,
-  readClock,
   type StudyView,
   ulid,
 } from '../../../src/study/index.ts';
@@ -36,6 +34,8 @@ import { DeviceCopy } from './device-copy.ts';
 import { deviceName } from './device-name.ts';
 import { type CellEdit, editEntries } from './edit-cell.ts';
 import { type Gap, gapsOf } from './gaps.ts';
+import { headerOf, type StudyHeader } from './header-of.ts';
+import { type HistoryRow, historyRows } from './history-rows.ts';
 import { type MapModel, mapModel } from './map-model.ts';
 import { type NodeStory, nodeStory } from './node-story.ts';
 import { type PartRow, partRows } from './part-rows.ts';
@@ -58,39 +58,11 @@ export interface Settings {
   readonly device: Id;
 }
 
-/** What the foot of each sheet says of the open study. */
-export interface StudyHeader {
-  readonly study: Id;
-  readonly title: string;
-  readonly vehicle: string;
-  readonly condition: string;
-  readonly rates: string;
-  readonly currency: string;
-  readonly revision: string;
-  /** ISO 8601 date of the latest change; empty when there is none. */
-  readonly date: string;
-  readonly invented: boolean;
-  readonly root: Id | undefined;
-  readonly parts: number;
-}
-
 export interface NodeChoice {
   readonly id: Id;
   readonly label: string;
   readonly name: string;
   readonly kind: NodeKind;
-}
-
-/** A gesture with the time of its clock, for the history page. */
-export interface HistoryRow extends Gesture {
-  /** ISO 8601, UTC. */
-  readonly at: string;
-  /** Gesture that this one reverses. */
-  readonly undoes?: Id;
-  /** Standing gesture that reverses this one: to be undone to do it again. */
-  readonly undoneBy?: Id;
-  /** Made in this browser. */
-  readonly own: boolean;
 }
 
 type Listener = (told: { changed: true } | { state: SaveState }) => void;
@@ -170,23 +142,7 @@ export class Desk {
   }
 
   header(): StudyHeader {
-    const { view } = this.#sync();
-    const { title, vehicle, condition, invented } = view.header;
-    const book = view.rates();
-    const last = changesOf(view).at(-1);
-    return {
-      study: view.study,
-      title,
-      vehicle,
-      condition: view.condition(condition),
-      rates: book?.version ?? '',
-      currency: book?.currency ?? '',
-      revision: view.revision,
-      date: last ? timeOf(last.clock).slice(0, 10) : '',
-      invented,
-      root: view.root()?.id,
-      parts: view.nodes('part').length,
-    };
+    return headerOf(this.#sync().view);
   }
 
   parts(): PartRow[] {
@@ -279,23 +235,7 @@ export class Desk {
   /** What was done, newest first. */
   history(): HistoryRow[] {
     const { view, device } = this.#sync();
-    const undoes = new Map(changesOf(view).map((c) => [c.gesture, c.undoes]));
-    const rows = view.gestures().map((g): HistoryRow => {
-      const reversed = undoes.get(g.gesture);
-      return {
-        ...g,
-        at: timeOf(g.clock),
-        own: g.device === device,
-        ...(reversed === undefined ? {} : { undoes: reversed }),
-      };
-    });
-    const by = new Map(rows.filter((r) => !r.undone).map((r) => [r.undoes, r.gesture]));
-    return rows
-      .map((r) => {
-        const undoneBy = r.undone ? by.get(r.gesture) : undefined;
-        return undoneBy === undefined ? r : { ...r, undoneBy };
-      })
-      .reverse();
+    return historyRows(view, device);
   }
 
   edit(edit: CellEdit, by: string): Promise<void> {
@@ -397,12 +337,6 @@ export class Desk {
 }
 
 const freshId = (): Id => ulid(Date.now(), Math.random);
-
-/** ISO 8601 time of a change's clock, UTC. */
-const timeOf = (clock: string): string => {
-  const read = readClock(clock);
-  return read ? new Date(read.ms).toISOString() : '';
-};
 
 /** How this browser's clock stands to UTC: "UTC", "UTC+02:00". */
 function zoneText(): string {
