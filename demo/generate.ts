@@ -13,7 +13,7 @@ import {
   type RecordKind,
 } from './record-tables.ts';
 import { hoistTable, removalsTable } from './removals-table.ts';
-import { barriersTable, crossingsTable, zonesTable } from './sealing-tables.ts';
+import { barriersTable, crossingsTable, sealsTable, zonesTable } from './sealing-tables.ts';
 import {
   bagsTable,
   chainTable,
@@ -42,6 +42,7 @@ export function demoRecord(record: RecordKind): Files {
     ['precedence.csv', precedenceTable()],
     ['work.csv', workTable()],
     ['fastenings.csv', fasteningsTable()],
+    ['seals.csv', sealsTable()],
     ['zones.csv', zonesTable()],
     ['barriers.csv', barriersTable()],
     ['crossings.csv', crossingsTable()],

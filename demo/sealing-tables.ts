@@ -5,9 +5,11 @@ import {
   CROSSINGS,
   FACE_U_MM,
   LEAK_TEST,
+  LID_SEAL,
   SEAT_U_MM,
   ZONES,
 } from './source/sealing.ts';
+import { VEHICLE_HEADINGS } from './vehicle-table.ts';
 
 const ENDS = ['x0', 'x1', 'y0', 'y1', 'z0', 'z1'] as const;
 const BOX_HEADINGS = ENDS.flatMap((end) => [`${end}_mm`, `${end}_u_mm`]);
@@ -85,6 +87,19 @@ export const crossingsTable = (): string =>
         direction,
         ...{ x_mm: textOf(x), y_mm: textOf(y), z_mm: textOf(z) },
         position_u_mm: seatMm ? String(SEAT_U_MM) : '',
+      };
+    }),
+  );
+
+/** seals.csv: flange, cord and fasteners of the lid, a reading a row; in both records the same. */
+export const sealsTable = (): string =>
+  formatTable(
+    VEHICLE_HEADINGS,
+    LID_SEAL.readings.map(([property, value, unit, u, how, instrument]): TextRow => {
+      return {
+        ...{ subject: LID_SEAL.joint, kind: 'joint', parent: '', name: '', property },
+        ...{ value: String(value), unit, u: String(u), u_unit: unit, how, instrument },
+        ...{ condition: 'kerb', note: '' },
       };
     }),
   );

@@ -183,3 +183,23 @@ export const CROSSINGS: readonly DemoCrossing[] = [
   rear('X-PORTS', 'coolant ports', '40-020', 'port', 'O-ring', crossings.coolantPorts, 0.13),
   rear('X-VENTS', 'vents', '40-021', 'vent', 'O-ring, membrane', crossings.vents, 0.11),
 ];
+
+/** The lid's joint: flange, cord and fasteners; value, unit, standard uncertainty, how it is known. */
+export const LID_SEAL = {
+  joint: 'J101',
+  readings: [
+    ['seal.pitch', lid.screws.pitchMm, 'mm', 0.5, 'measured', 'calliper'],
+    ['seal.cornerPitch', 104, 'mm', 0.5, 'measured', 'calliper'],
+    ['seal.perimeter', lid.perimeterM, 'm', 0.01, 'measured', 'tape'],
+    ['seal.area', 1.8, 'm2', 0.02, 'calculated', ''],
+    ['flange.width', lid.flangeWidthMm, 'mm', 0.2, 'measured', 'calliper'],
+    ['flange.thickness', lid.thicknessMm, 'mm', 0.05, 'measured', 'thickness gauge'],
+    ['flange.modulus', lid.flangeModulusGPa, 'GPa', 0.5, 'supplied', ''],
+    ['gasket.free', lid.cord.diameterMm, 'mm', 0.1, 'measured', 'calliper'],
+    ['gasket.squeezed', lid.cord.squeezedToMm, 'mm', 0.1, 'measured', 'calliper'],
+    ['gasket.lineLoad', lid.cord.lineLoadNPerMm, 'N/mm', lid.cord.lineLoadUNPerMm, 'supplied', ''],
+    ['gasket.demand', lid.gasketDemandNPerMm, 'N/mm', lid.gasketDemandUNPerMm, 'supplied', ''],
+    ['seal.pressure', lid.ventsOpenKPa, 'kPa', lid.ventsOpenUKPa, 'supplied', ''],
+    ['seal.force', 8000, 'N', 1600, 'calculated', ''],
+  ],
+} as const;

@@ -39,6 +39,7 @@ const RECORD_TABLES: readonly { readonly file: string; readonly form: TableForm 
   { file: 'work.csv', form: 'readings' },
   { file: 'fastenings.csv', form: 'readings' },
   { file: 'element-times.csv', form: 'element-times' },
+  { file: 'seals.csv', form: 'readings' },
   { file: 'zones.csv', form: 'zones' },
   { file: 'barriers.csv', form: 'barriers' },
   { file: 'crossings.csv', form: 'crossings' },

@@ -43,6 +43,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     load: () => import('./structure/bar-section.question.ts'),
   },
   {
+    id: 'beam-on-bed',
+    title: 'Beam on an elastic bed under point loads',
+    wording: 'How far does a long beam on an elastic bed give way under loads in a row?',
+    subject: 'part',
+    section: { id: 'sealing', title: 'Sealing and leaks', order: 50 },
+    load: () => import('./sealing/beam-on-bed.question.ts'),
+  },
+  {
     id: 'bolt-bearing',
     title: 'Pressure under a head and in a hole',
     wording: 'Does the part bear the head of its bolt and the side of its shank?',
@@ -57,6 +65,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     subject: 'joint',
     section: { id: 'bolts', title: 'Bolted joints', order: 54 },
     load: () => import('./bolts/bolt-friction.question.ts'),
+  },
+  {
+    id: 'bolt-pitch-rule',
+    title: 'Bolt pitch by the rule of pressure flanges',
+    wording: 'How far apart does the rule of pressure flanges let bolts stand?',
+    subject: 'joint',
+    section: { id: 'sealing', title: 'Sealing and leaks', order: 50 },
+    load: () => import('./sealing/bolt-pitch-rule.question.ts'),
   },
   {
     id: 'bolt-preload',
@@ -89,6 +105,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     subject: 'joint',
     section: { id: 'bolts', title: 'Bolted joints', order: 54 },
     load: () => import('./bolts/bond-and-screws.question.ts'),
+  },
+  {
+    id: 'bonded-edge',
+    title: 'Thermal mismatch in a bonded edge',
+    wording: 'How hard does a change of temperature shear the bond between two materials?',
+    subject: 'joint',
+    section: { id: 'sealing', title: 'Sealing and leaks', order: 50 },
+    load: () => import('./sealing/bonded-edge.question.ts'),
   },
   {
     id: 'bought-in',
@@ -137,6 +161,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     subject: 'joint',
     section: { id: 'processes', title: 'Process models', order: 42 },
     load: () => import('./cost/clip.question.ts'),
+  },
+  {
+    id: 'clip-force',
+    title: 'Force of a clip from its strip',
+    wording: 'How hard does a clip hold, and what does it take to push it on and pull it off?',
+    subject: 'part',
+    section: { id: 'sealing', title: 'Sealing and leaks', order: 50 },
+    load: () => import('./sealing/clip-force.question.ts'),
   },
   {
     id: 'closed-section',
@@ -627,6 +659,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     load: () => import('./cost/screw.question.ts'),
   },
   {
+    id: 'seal-line-load',
+    title: 'Line load of a lid’s seal',
+    wording: 'How hard is the gasket pressed between its fasteners and at the corners?',
+    subject: 'joint',
+    section: { id: 'sealing', title: 'Sealing and leaks', order: 50 },
+    load: () => import('./sealing/seal-line-load.question.ts'),
+  },
+  {
     id: 'seam-census',
     title: 'Census of welds, rivets and adhesive',
     wording: 'How many spots and rivets, and how many metres of weld and adhesive, are there?',
@@ -705,6 +745,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     subject: 'vehicle',
     section: { id: 'census', title: 'Joints and times', order: 20 },
     load: () => import('./joining/surface-census.question.ts'),
+  },
+  {
+    id: 'tapered-clip',
+    title: 'Tapered snap arm',
+    wording: 'How thick may a snap arm be that tapers to half, and how hard does it hold?',
+    subject: 'part',
+    section: { id: 'sealing', title: 'Sealing and leaks', order: 50 },
+    load: () => import('./sealing/tapered-clip.question.ts'),
   },
   {
     id: 'test-pressure',

@@ -15,6 +15,7 @@ const TABLES: readonly (readonly [string, TableForm])[] = [
   ['removals.csv', 'removals'],
   ['work.csv', 'readings'],
   ['fastenings.csv', 'readings'],
+  ['seals.csv', 'readings'],
   ['zones.csv', 'zones'],
   ['barriers.csv', 'barriers'],
   ['crossings.csv', 'crossings'],

@@ -21,7 +21,11 @@ const ORDER: readonly FileForm[] = [
 ];
 
 /** Names of tables that go by another word than their form. */
-const BY_NAME: Readonly<Record<string, TableForm>> = { vehicle: 'readings', hoist: 'readings' };
+const BY_NAME: Readonly<Record<string, TableForm>> = {
+  vehicle: 'readings',
+  hoist: 'readings',
+  seals: 'readings',
+};
 
 /** What a file is taken for: a table of some form, or a rate book; undefined when its name tells nothing. */
 export function formOf(name: string): TableForm | 'rate book' | undefined {
