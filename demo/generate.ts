@@ -1,6 +1,7 @@
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { alternativesTable } from './alternatives-table.ts';
 import { claimsTable } from './claims-table.ts';
 import { modulesTable } from './modules-table.ts';
 import { album } from './photos/album.ts';
@@ -46,6 +47,7 @@ export function demoRecord(record: RecordKind): Files {
     ['zones.csv', zonesTable()],
     ['barriers.csv', barriersTable()],
     ['crossings.csv', crossingsTable()],
+    ['alternatives.csv', alternativesTable()],
     ['locators.csv', locatorsTable(record)],
     ['points.csv', pointsTable(record)],
     ['chain.csv', chainTable(record)],

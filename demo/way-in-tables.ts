@@ -51,7 +51,7 @@ interface Taken {
   readonly made?: Readonly<Record<'kind' | 'parent' | 'name', string>>;
 }
 
-const reading = ({ made, ...t }: Taken): TextRow => ({
+export const reading = ({ made, ...t }: Taken): TextRow => ({
   subject: t.subject,
   kind: made?.kind ?? '',
   parent: made?.parent ?? '',
@@ -124,7 +124,7 @@ export function workTable(): string {
 }
 
 /** Half-width of a rectangular spread as a standard uncertainty (JCGM 100:2008, 4.3.7). */
-const fromHalfWidth = (half: number): string => rounded(half / Math.sqrt(3));
+export const fromHalfWidth = (half: number): string => rounded(half / Math.sqrt(3));
 
 /**
  * fastenings.csv: ways to fasten the lid, as far as they are known. Capital, removal, renewal

@@ -32,6 +32,9 @@ const process = (id: string, t: Triangle, ...match: string[]) =>
 const yields = (id: string, t: Triangle, ...match: string[]) =>
   rate('ratio', 'guessed', `factor/yield ${id}`, `${id}, mass bought to mass of part`, t, match);
 
+const scrap = (id: string, t: Triangle, ...match: string[]) =>
+  rate('moneyPerMass', 'guessed', `scrap/${id}`, `${id} scrap, price per kg sold`, t, match);
+
 /** Ids of the cells that version R2 changes, by what. */
 export const ALUMINIUM = [
   'material/aluminium sheet',
@@ -44,6 +47,19 @@ export const RATES: readonly WrittenRate[] = [
   hourly('supplied', 'press 2500 t', '2,500 t press', [170, 205, 250]),
   hourly('supplied', 'router', 'five-axis router', [75, 95, 120]),
   hourly('supplied', 'friction-stir cell', 'friction-stir welding cell', [60, 75, 95]),
+  hourly('guessed', 'roll forming line', 'roll forming line', [60, 80, 110]),
+  hourly('guessed', 'extrusion press', 'extrusion press of 22 MN', [220, 280, 360]),
+  hourly('guessed', 'die casting 1200 t', 'die casting cell of 1,200 t', [90, 120, 160]),
+  hourly('guessed', 'low-pressure caster', 'low-pressure casting machine', [55, 75, 100]),
+  hourly('guessed', 'injection 800 t', 'injection moulding machine of 800 t', [45, 60, 80]),
+  hourly('guessed', 'tube bender', 'tube bender', [35, 48, 65]),
+  hourly('guessed', 'spot welding robot', 'spot welding robot', [18, 25, 34]),
+  hourly('guessed', 'arc welding robot', 'arc welding cell', [25, 34, 46]),
+  hourly('guessed', 'dispensing robot', 'dispensing cell', [20, 28, 38]),
+  hourly('guessed', 'screwdriver', 'screwdriver with its controller', [1, 1.5, 2.5]),
+  hourly('guessed', 'rivet nut setter', 'rivet nut setter', [1.5, 2.5, 4]),
+  scrap('steel', [0.15, 0.22, 0.3], 'steel'),
+  scrap('aluminium', [1.4, 1.8, 2.2], 'al 6', 'al 3', 'al hpdc', 'al alsi', 'aluminium'),
   rate(
     'moneyPerArea',
     'supplied',

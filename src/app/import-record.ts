@@ -38,6 +38,7 @@ const RECORD_TABLES: readonly { readonly file: string; readonly form: TableForm 
   { file: 'removals.csv', form: 'removals' },
   { file: 'work.csv', form: 'readings' },
   { file: 'fastenings.csv', form: 'readings' },
+  { file: 'alternatives.csv', form: 'readings' },
   { file: 'element-times.csv', form: 'element-times' },
   { file: 'seals.csv', form: 'readings' },
   { file: 'zones.csv', form: 'zones' },

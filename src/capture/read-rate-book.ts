@@ -30,6 +30,13 @@ export function readRateBook(text: string, file: string): RateBook {
     const at = isObject(cell) ? cell : {};
     const id = typeof at.id === 'string' && at.id !== '' ? at.id : `cell ${i + 1}`;
     checkCell(at, complain(i + 1, id));
+    if (at.currency !== undefined && at.currency !== json.currency)
+      complain(i + 1, id)(
+        'currency',
+        at.currency,
+        `the cell is in another currency than its book, which is in ${shown(json.currency)}`,
+        'Convert it at a rate and day that you name in its source, or make a book of its own.',
+      );
     const earlier = seen.get(id);
     if (earlier !== undefined)
       complain(i + 1, id)(

@@ -19,6 +19,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     load: () => import('./cost/adhesive-bead.question.ts'),
   },
   {
+    id: 'alternative-costs',
+    title: 'Designs for one function',
+    wording: 'What do other designs for the same function cost, with all that each needs beside it?',
+    subject: 'alternative',
+    section: { id: 'cost', title: 'Should-cost', order: 40 },
+    load: () => import('./cost/alternative-costs.question.ts'),
+  },
+  {
     id: 'angle-section',
     title: 'Angle with root and toe radii',
     wording: 'How stiff is an angle, and how are its principal axes turned?',

@@ -91,6 +91,7 @@ const rateCell = z.strictObject({
   how: way,
   source: text,
   match: z.array(text),
+  currency: text.exactOptional(),
   expires: text.exactOptional(),
 });
 

@@ -1,4 +1,5 @@
 import { HOIST_PROPERTIES } from './hoist-properties.ts';
+import { COST_PROPERTIES } from './cost-properties.ts';
 import { JOINT_PROPERTIES } from './joint-properties.ts';
 import { type PropertyDef, scalar, signed, text } from './property-def.ts';
 import type { PropertyId } from './reading.ts';
@@ -46,6 +47,7 @@ export const PROPERTIES: readonly PropertyDef[] = [
   scalar('envelope.height', 'envelope height', 'length', 'mm', 'assembly', 'part', 'vehicle'),
 
   ...JOINT_PROPERTIES,
+  ...COST_PROPERTIES,
   ...SEALING_PROPERTIES,
   ...HOIST_PROPERTIES,
 ];

@@ -16,6 +16,8 @@ export interface RateCell {
   readonly source: string;
   /** Words in a part's material or process to which this cell applies, matched in lower case. */
   readonly match: readonly string[];
+  /** As the book's, where a cell says it. */
+  readonly currency?: string;
   /** ISO 8601 date after which the cell is out of date. */
   readonly expires?: string;
 }

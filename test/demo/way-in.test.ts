@@ -46,8 +46,8 @@ describe('joints.csv', () => {
   });
 });
 
-test('work.csv and fastenings.csv use properties that mean something', () => {
-  for (const file of ['work.csv', 'fastenings.csv'])
+test('work.csv, fastenings.csv and alternatives.csv use properties that mean something', () => {
+  for (const file of ['work.csv', 'fastenings.csv', 'alternatives.csv'])
     for (const row of committed('clean', file))
       expect(propertyDef(row.property ?? ''), row.property).toBeDefined();
 });

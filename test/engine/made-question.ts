@@ -8,6 +8,7 @@ import {
   type Question,
   question,
   type ScalarInput,
+  type WrittenInputs,
 } from '../../src/engine/index.ts';
 import type { Kind } from '../../src/quantity/index.ts';
 import type { StudyView } from '../../src/study/index.ts';
@@ -86,9 +87,18 @@ export const ask = (q: Question, view: StudyView): Answer =>
   askStudy(q, new Map([[q.id, q]]), { view });
 
 /** Asks a question of the registry of a study. */
-export async function askRegistered(id: string, view: StudyView, subject?: string) {
+export async function askRegistered(
+  id: string,
+  view: StudyView,
+  subject?: string,
+  over?: WrittenInputs,
+) {
   const { question: q, questions } = await loadQuestion(id);
-  return askStudy(q, questions, { view, ...(subject === undefined ? {} : { subject }) });
+  return askStudy(q, questions, {
+    view,
+    ...(subject === undefined ? {} : { subject }),
+    ...(over === undefined ? {} : { over }),
+  });
 }
 
 /** The output of this name. @throws Error when the answer has none. */

@@ -32,6 +32,7 @@ const NOT_HOMOGENEOUS: Readonly<Record<string, string>> = {
 const BESIDE_THE_OUTPUTS: Readonly<Record<string, RegExp>> = {
   'fastener-ends': /fasteners/,
   'water-test': /area/,
+  'alternative-costs': /lines\.(3\.thickness|4\.service)/,
   'floor-options': /designs\.[2-9]/,
   'laminate-strain': /materials\.1\.(c1|c2|s12|t1)/,
   'mass-balance': /modules\.1\.moduleMass/,

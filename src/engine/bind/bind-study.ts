@@ -109,7 +109,7 @@ function basisOf(
     revision: view.revision,
     subject: finder.labelOf(finder.subject),
     conditions: [...new Set(conditions.map((id) => view.condition(id)))],
-    invented: view.header.invented,
+    invented: view.header.invented || book?.invented === true,
     ...(book ? { rates: book.version, currency: book.currency } : {}),
   };
 }

@@ -27,6 +27,7 @@ import type {
 } from '../method.ts';
 import { nodeLabel } from '../node-label.ts';
 import { cellOf, rateCell, tabledCell } from './cells.ts';
+import { expiredRate } from './expired-rate.ts';
 import type { WatchedView } from './watched-view.ts';
 
 /** Answers a question asked from within another one; missing when there is no such output. */
@@ -153,6 +154,9 @@ export class StudyFinder implements Finder {
     const key = `${group}\n${words}`;
     const found = this.setting.rates.get(key) ?? this.#rate(group, words);
     this.setting.rates.set(key, found);
+    const version = this.book?.version ?? '';
+    const expired = 'missing' in found ? undefined : expiredRate(found.rate, version, this.view);
+    if (expired) this.note(expired);
     return found;
   }
 

@@ -19,6 +19,7 @@ const TABLES: readonly (readonly [string, TableForm])[] = [
   ['zones.csv', 'zones'],
   ['barriers.csv', 'barriers'],
   ['crossings.csv', 'crossings'],
+  ['alternatives.csv', 'readings'],
 ];
 
 /** The demo's record (invented), come in through its tables, with the latest rate book. */
