@@ -1,5 +1,5 @@
-import { HOIST_PROPERTIES } from './hoist-properties.ts';
 import { COST_PROPERTIES } from './cost-properties.ts';
+import { HOIST_PROPERTIES } from './hoist-properties.ts';
 import { JOINT_PROPERTIES } from './joint-properties.ts';
 import { type PropertyDef, scalar, signed, text } from './property-def.ts';
 import type { PropertyId } from './reading.ts';

@@ -1,9 +1,9 @@
 import { differenceOf, formUncertainty, type LinearForm } from '../../../quantity/index.ts';
 import { decideDifference } from '../../decide.ts';
 import type { Bars, LinePlot, LineType } from '../../figure.ts';
-import { atVolume, type Designs, volumesOf } from './alternative-look.ts';
+import type { Designs } from './alternative-look.ts';
 import { logScale } from './break-even.ts';
-import { figuresOf } from './design-lines.ts';
+import type { VolumeCrossing, VolumeCurves } from './volume-curves.ts';
 
 const numberOf = (form: LinearForm) => ({ x: form.x, u: formUncertainty(form) });
 
@@ -32,30 +32,20 @@ const LINES: readonly LineType[] = ['continuous', 'dashed', 'chain', 'double cha
 const DRAWN = logScale(5000, 500_000, 25);
 
 /** Costs over the pieces a year with their bands, and the break-even points among them. */
-export function volumePlot(designs: Designs): LinePlot {
-  const { all, forms } = designs;
-  const at = DRAWN.map((volume) => ({
-    volume,
-    costs: forms.of((x) => figuresOf(x).map((d) => d.cost), atVolume(forms.plain, volume)),
-  }));
-  const within = volumesOf(designs).filter(
-    ({ crossing }) => crossing.at >= 5000 && crossing.at <= 500_000,
-  );
+export function volumePlot(curves: VolumeCurves, found: readonly VolumeCrossing[]): LinePlot {
+  const within = found.filter(({ crossing: { at } }) => at >= 5000 && at <= 500_000);
   return {
     ...{ f: 'line', title: 'Cost over the pieces a year' },
     alt: 'A line for each design with a band of two standard uncertainties; break-even points are marked.',
     x: { label: 'log₁₀ of the pieces a year', kind: 'ratio', unit: '1' },
     y: { label: 'cost of one', kind: 'money', unit: '{u}' },
-    series: all.map((design, i) => ({
-      label: design.name,
-      line: LINES[i % LINES.length] ?? 'continuous',
-      points: at.flatMap(({ volume, costs }) =>
-        costs[i] ? [{ at: Math.log10(volume), ...numberOf(costs[i]) }] : [],
-      ),
+    series: curves.names.map((label, i) => ({
+      ...{ label, line: LINES[i % LINES.length] ?? 'continuous' },
+      points: DRAWN.map((n) => ({ at: Math.log10(n), ...numberOf(curves.at(i, n)) })),
     })),
-    marks: within.map(({ crossing }) => ({
-      label: `break-even at ${Number(crossing.at.toPrecision(3))}`,
-      number: { x: Math.log10(crossing.at) },
+    marks: within.map(({ crossing: { at } }) => ({
+      label: `break-even at ${Number(at.toPrecision(3))}`,
+      number: { x: Math.log10(at) },
     })),
   };
 }

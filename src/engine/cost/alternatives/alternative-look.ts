@@ -2,13 +2,11 @@ import { differenceOf, formUncertainty, fromSi, type LinearForm } from '../../..
 import { decideDifference } from '../../decide.ts';
 import type { BoundLook, DetailTable, Looked, PlainInputs } from '../../method.ts';
 import { costBars, volumePlot } from './alternative-figures.ts';
-import { breakEvenEach, type Crossing, crossings, logScale } from './break-even.ts';
+import { breakEvenEach } from './break-even.ts';
 import { type DesignFigures, figuresOf, type LineFigures, platesTable } from './design-lines.ts';
 import { LookForms } from './look-forms.ts';
 import { cheaper, dominatedBy, firsts, weighed } from './rank.ts';
-
-/** Pieces a year over which break-even points are looked for. */
-export const VOLUMES = logScale(1000, 1_000_000, 61);
+import { type VolumeCrossing, volumeCrossings, volumeCurves } from './volume-curves.ts';
 
 /** Costs of the designs with their spreads, and all that follows from them. */
 export interface Designs {
@@ -25,6 +23,8 @@ export function lookAtAlternatives(bound: BoundLook): Looked {
   const costs = forms.of((x) => figuresOf(x).map((d) => d.cost));
   const designs: Designs = { forms, all, costs };
   const plates = platesTable(forms.plain);
+  const curves = volumeCurves(forms);
+  const found = volumeCrossings(curves);
   // Without tools nothing moves with the pieces a year.
   const hasTools = all.some((d) => d.tool > 0);
   return {
@@ -33,11 +33,11 @@ export function lookAtAlternatives(bound: BoundLook): Looked {
       pairs(designs),
       ranks(designs),
       breakEvenLines(designs),
-      ...(hasTools ? [breakEvenVolumes(designs)] : []),
+      ...(hasTools ? [breakEvenVolumes(found)] : []),
       linesTable(designs),
       ...(plates.rows.length > 0 ? [plates] : []),
     ],
-    figures: [costBars(designs), ...(hasTools ? [volumePlot(designs)] : [])],
+    figures: [costBars(designs), ...(hasTools ? [volumePlot(curves, found)] : [])],
   };
 }
 
@@ -174,41 +174,7 @@ function costOfLine(x: PlainInputs, design: string, { name }: LineFigures): numb
   return (x.scalars.overhead ?? 1) * (line?.cost ?? Number.NaN);
 }
 
-/** The inputs at another number of pieces a year. */
-export const atVolume = (x: PlainInputs, volume: number): PlainInputs => ({
-  ...x,
-  scalars: { ...x.scalars, volume },
-});
-
-/** Break-even points of every pair over the pieces a year. */
-export function volumesOf({ all, forms }: Designs): {
-  readonly first: string;
-  readonly second: string;
-  readonly crossing: Crossing;
-}[] {
-  const costAt = (i: number, volume: number) =>
-    figuresOf(atVolume(forms.plain, volume))[i]?.cost ?? Number.NaN;
-  const tools = all.map((d) => d.tool > 0);
-  return all.flatMap((a, i) =>
-    all.flatMap((b, k) => {
-      if (k <= i || !(tools[i] || tools[k])) return [];
-      const nominal = (n: number) => costAt(i, n) - costAt(k, n);
-      const difference = (n: number): LinearForm => {
-        const at = (x: PlainInputs) => figuresOf(x).map((d) => d.cost);
-        const found = forms.of(
-          (x) => [(at(x)[i] ?? Number.NaN) - (at(x)[k] ?? Number.NaN)],
-          atVolume(forms.plain, n),
-        );
-        return found[0] ?? { x: Number.NaN, by: new Map() };
-      };
-      return crossings(nominal, difference, VOLUMES).map((crossing) => ({
-        ...{ first: a.name, second: b.name, crossing },
-      }));
-    }),
-  );
-}
-
-function breakEvenVolumes(designs: Designs): DetailTable {
+function breakEvenVolumes(found: readonly VolumeCrossing[]): DetailTable {
   const pieces = (x: number | undefined, beyond: string): string =>
     x === undefined ? beyond : String(Number(fromSi(x, '1', 'count').toPrecision(3)));
   return {
@@ -217,7 +183,7 @@ function breakEvenVolumes(designs: Designs): DetailTable {
       ...[{ name: 'first' }, { name: 'second' }, { name: 'pieces a year' }],
       ...[{ name: 'not proven from' }, { name: 'not proven to' }],
     ],
-    rows: volumesOf(designs).map(({ first, second, crossing: { at, low, high } }) => [
+    rows: found.map(({ first, second, crossing: { at, low, high } }) => [
       ...[first, second, Number(at.toPrecision(6))],
       ...[pieces(low, 'below 1,000'), pieces(high, 'above 1,000,000')],
     ]),
