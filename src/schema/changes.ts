@@ -11,7 +11,8 @@ export const cellRef = z
   .meta({ id: 'CellRef' });
 
 const evidence = z.strictObject({
-  blob: text,
+  blob: text.exactOptional(),
+  speech: id.exactOptional(),
   fromS: number.exactOptional(),
   toS: number.exactOptional(),
   words: text.exactOptional(),
@@ -118,6 +119,17 @@ export const claim = z
     heard: text,
     about: z.array(id),
     evidence: z.array(evidence),
+    kind: text.exactOptional(),
+    reason: z
+      .strictObject({
+        rule: text,
+        market: text,
+        date: text,
+        applies: z.enum(['yes', 'no', 'not known']),
+        exemptions: text,
+        refutedBy: text,
+      })
+      .exactOptional(),
   })
   .meta({ id: 'Claim' });
 
@@ -139,6 +151,72 @@ const photo = z.strictObject({
   subject: id.nullable(),
   caption: text,
   takenAt,
+});
+
+const speech = z
+  .strictObject({
+    id,
+    file: text,
+    film: text.exactOptional(),
+    cues: z.array(z.strictObject({ fromS: number, toS: number, who: text.exactOptional(), text })),
+    startedAt: takenAt,
+    by: text,
+  })
+  .meta({ id: 'Speech' });
+
+const speechDraft = z
+  .strictObject({
+    id,
+    speech: id,
+    kind: text,
+    fromS: number,
+    toS: number,
+    who: text.exactOptional(),
+    words: text,
+    around: text,
+    about: z.array(id),
+    quantity: z
+      .strictObject({
+        low: number,
+        high: number,
+        kind,
+        unit: text,
+        loose: z.boolean(),
+        property: text.exactOptional(),
+      })
+      .exactOptional(),
+    term: text.exactOptional(),
+    claim: text.exactOptional(),
+    how: way,
+  })
+  .meta({ id: 'SpeechDraft' });
+
+const settling = z.strictObject({
+  draft: id,
+  as: z.enum(['accepted', 'corrected', 'split', 'rejected']),
+  made: z.array(id),
+});
+
+const wordRule = z.strictObject({ id, said: text, means: text, use: z.enum(['part', 'unit']) });
+
+const mark = z.strictObject({
+  id,
+  at: takenAt,
+  by: text,
+  how: z.enum(['key', 'word', 'touch']),
+  about: id.nullable(),
+  speech: id.exactOptional(),
+  atS: number.exactOptional(),
+});
+
+const photoMark = z.strictObject({
+  id,
+  photo: id,
+  what: z.enum(['pin', 'arrow', 'scale', 'axis', 'length']),
+  points: z.array(z.tuple([number, number])),
+  words: text,
+  lengthM: number.exactOptional(),
+  uM: number.exactOptional(),
 });
 
 const columnIndex = z.int().min(0);
@@ -208,6 +286,14 @@ export const entry = z
     entryOf('claim.tie', { tie }),
     entryOf('claim.untie', { id }),
     entryOf('photo.add', { photo }),
+    entryOf('speech.add', { speech }),
+    entryOf('draft.add', { draft: speechDraft }),
+    entryOf('draft.settle', { settling }),
+    entryOf('word.put', { rule: wordRule }),
+    entryOf('word.drop', { id }),
+    entryOf('mark.add', { mark }),
+    entryOf('photo.about', { id, subject: id.nullable() }),
+    entryOf('photo.mark', { mark: photoMark }),
     entryOf('table.add', { table }),
   ])
   .meta({ id: 'Entry' });

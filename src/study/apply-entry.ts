@@ -64,6 +64,20 @@ const APPLY: { readonly [E in EntryKind]: Apply<E> } = {
   'claim.tie': (s, { tie }) => void s.ties.set(tie.id, tie),
   'claim.untie': (s, { id }) => void s.ties.delete(id),
   'photo.add': (s, { photo }) => void s.photos.set(photo.id, photo),
+  'speech.add': (s, { speech }) => void s.speeches.set(speech.id, speech),
+  'draft.add': (s, { draft }) => {
+    if (!s.drafts.has(draft.id)) s.drafts.set(draft.id, { draft });
+  },
+  'draft.settle': settleDraft,
+  'word.put': (s, { rule }) => void s.words.set(rule.id, rule),
+  'word.drop': (s, { id }) => void s.words.delete(id),
+  'mark.add': (s, { mark }) => void s.marks.set(mark.id, mark),
+  'photo.about': (s, { id, subject }) => {
+    const photo = s.photos.get(id);
+    if (photo) s.photos.set(id, { ...photo, subject });
+    else missingTarget(s, 'photograph', id);
+  },
+  'photo.mark': (s, { mark }) => void s.photoMarks.set(mark.id, mark),
   'table.add': (s, { table }, change) => {
     for (const entry of expandTable(table)) applyEntry(s, entry, change);
   },
@@ -81,6 +95,14 @@ const TOUCHES_READINGS_OR_NOTHING: ReadonlySet<string> = new Set<EntryKind>([
   'claim.tie',
   'claim.untie',
   'photo.add',
+  'speech.add',
+  'draft.add',
+  'draft.settle',
+  'word.put',
+  'word.drop',
+  'mark.add',
+  'photo.about',
+  'photo.mark',
 ]);
 
 /** Applies one entry; an entry of a newer version is kept in the record and found. */
@@ -192,6 +214,18 @@ function addReading(
   const bySubject = s.readingsOf.get(subject) ?? new Map<string, Id[]>();
   s.readingsOf.set(subject, bySubject);
   pushTo(bySubject, property, reading.id);
+}
+
+/** The last settling stands; one made without sight of another is found. */
+function settleDraft(
+  s: FoldState,
+  { settling }: Extract<Entry, { e: 'draft.settle' }>,
+  change: Change,
+): void {
+  const standing = s.drafts.get(settling.draft);
+  if (!standing) return missingTarget(s, 'draft', settling.draft);
+  noteWrite(s, `draft ${settling.draft}`, { subject: settling.draft }, change);
+  s.drafts.set(settling.draft, { ...standing, settled: settling });
 }
 
 function putRates(s: FoldState, { book }: Extract<Entry, { e: 'rates.put' }>): void {

@@ -10,10 +10,13 @@ function blobsIn(entry: Entry): Sha256[] {
     case 'photo.add':
       return [entry.photo.blob];
     case 'claim.put':
-      return entry.claim.evidence.map((e) => e.blob);
+      return entry.claim.evidence.flatMap((e) => e.blob ?? []);
     case 'reading.add': {
       const { evidence, value } = entry.reading;
-      return [...evidence.map((e) => e.blob), ...(value.t === 'blob' ? [value.hash] : [])];
+      return [
+        ...evidence.flatMap((e) => e.blob ?? []),
+        ...(value.t === 'blob' ? [value.hash] : []),
+      ];
     }
     default:
       return [];

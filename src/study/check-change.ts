@@ -14,6 +14,7 @@ import { isUlid } from './ids.ts';
 import { type Instrument, wrongInstrument } from './instrument.ts';
 import { propertyDef, propertyWords } from './properties.ts';
 import type { PropertyId, Reading } from './reading.ts';
+import type { Speech } from './spoken.ts';
 import { type CellRead, firstColumn, readCell, readVector, vectorColumns } from './table-chunk.ts';
 
 /**
@@ -51,6 +52,17 @@ function checkEntry(entry: Entry, place: Place): Refusal[] {
   if (entry.e === 'cause.put') return checkSpreadOf(entry.cause.label, entry.cause.spread, 0);
   if (entry.e === 'rates.put')
     return entry.book.cells.flatMap((c) => checkSpreadOf(c.id, c.spread, c.x));
+  if (entry.e === 'claim.put' && entry.claim.how === 'measured')
+    return [
+      {
+        code: 'bad-value',
+        place: { subject: entry.claim.id },
+        value: entry.claim.words,
+        why: 'a claim says it is measured, but a measured value needs an instrument',
+        next: 'Record what was measured as a reading with its instrument, or say how else the claim is known.',
+      },
+    ];
+  if (entry.e === 'speech.add') return checkCues(entry.speech);
   if (entry.e === 'claim.tie') return checkSpreadOf(entry.tie.id, EXACT, entry.tie.test.value);
   return [];
 }
@@ -64,6 +76,21 @@ function checkSpreadOf(subject: string, spread: Spread, x: number): Refusal[] {
   return why === undefined
     ? []
     : [{ code: 'bad-value', place: { subject }, value: String(x), why, next: FINITE }];
+}
+
+function checkCues({ file, cues }: Speech): Refusal[] {
+  const bad = cues.findIndex((cue) => !Number.isFinite(cue.fromS) || !Number.isFinite(cue.toS));
+  return bad < 0
+    ? []
+    : [
+        {
+          code: 'bad-value',
+          place: { file, row: bad + 1 },
+          value: cues[bad]?.text ?? '',
+          why: 'the times of these words are not finite',
+          next: 'Read the speech from its file again.',
+        },
+      ];
 }
 
 function checkInstrument(instrument: Instrument): Refusal[] {

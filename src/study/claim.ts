@@ -13,6 +13,21 @@ export interface Claim {
   /** Nodes it is about. */
   readonly about: readonly Id[];
   readonly evidence: readonly Evidence[];
+  /** Kind of claim, as comparisons make it: mass, cost, stiffness, service, common, reason … */
+  readonly kind?: string;
+  /** For a claim that gives a reason: what it answers, and what would refute it. */
+  readonly reason?: Reason;
+}
+
+/** Why something is as it is. Rival reasons of one thing stand side by side. */
+export interface Reason {
+  /** Rule or test it may answer; empty when none is named. */
+  readonly rule: string;
+  readonly market: string;
+  readonly date: string;
+  readonly applies: 'yes' | 'no' | 'not known';
+  readonly exemptions: string;
+  readonly refutedBy: string;
 }
 
 /**

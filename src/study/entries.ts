@@ -4,6 +4,7 @@ import type { Id, Sha256, Ulid } from './ids.ts';
 import type { Instrument } from './instrument.ts';
 import type { RateBook } from './rate-book.ts';
 import type { Cause, CellRef, PropertyId, Reading } from './reading.ts';
+import type { DraftSettling, Mark, PhotoMark, Speech, SpeechDraft, WordRule } from './spoken.ts';
 
 /** What a node of the study's tree stands for. */
 export const NODE_KINDS = [
@@ -192,6 +193,14 @@ export type Entry =
   | { readonly v: 1; readonly e: 'claim.tie'; readonly tie: Tie }
   | { readonly v: 1; readonly e: 'claim.untie'; readonly id: Id }
   | { readonly v: 1; readonly e: 'photo.add'; readonly photo: Photo }
+  | { readonly v: 1; readonly e: 'speech.add'; readonly speech: Speech }
+  | { readonly v: 1; readonly e: 'draft.add'; readonly draft: SpeechDraft }
+  | { readonly v: 1; readonly e: 'draft.settle'; readonly settling: DraftSettling }
+  | { readonly v: 1; readonly e: 'word.put'; readonly rule: WordRule }
+  | { readonly v: 1; readonly e: 'word.drop'; readonly id: Id }
+  | { readonly v: 1; readonly e: 'mark.add'; readonly mark: Mark }
+  | { readonly v: 1; readonly e: 'photo.about'; readonly id: Id; readonly subject: Id | null }
+  | { readonly v: 1; readonly e: 'photo.mark'; readonly mark: PhotoMark }
   | { readonly v: 1; readonly e: 'table.add'; readonly table: TableChunk };
 
 export type EntryKind = Entry['e'];
@@ -223,5 +232,13 @@ export const ENTRY_KINDS = [
   'claim.tie',
   'claim.untie',
   'photo.add',
+  'speech.add',
+  'draft.add',
+  'draft.settle',
+  'word.put',
+  'word.drop',
+  'mark.add',
+  'photo.about',
+  'photo.mark',
   'table.add',
 ] as const satisfies readonly EntryKind[];

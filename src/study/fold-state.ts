@@ -7,6 +7,7 @@ import type { Instrument } from './instrument.ts';
 import type { Touching } from './line.ts';
 import type { RateBook } from './rate-book.ts';
 import type { Cause, CellRef } from './reading.ts';
+import type { Mark, PhotoMark, Speech, StandingDraft, WordRule } from './spoken.ts';
 import type { StandingReading } from './view.ts';
 
 /** Where a node was last written, so that a second edit made without sight of it is found. */
@@ -38,6 +39,11 @@ export interface FoldState {
   readonly claims: Map<Id, Claim>;
   readonly ties: Map<Id, Tie>;
   readonly photos: Map<Id, Photo>;
+  readonly photoMarks: Map<Id, PhotoMark>;
+  readonly speeches: Map<Id, Speech>;
+  readonly drafts: Map<Id, StandingDraft>;
+  readonly words: Map<Id, WordRule>;
+  readonly marks: Map<Id, Mark>;
   readonly written: Map<string, Written>;
   readonly findings: Finding[];
   /** Filled while a view is extended; a first fold touches everything. */
@@ -71,6 +77,11 @@ export const emptyState = (study: Id): FoldState => ({
   claims: new Map(),
   ties: new Map(),
   photos: new Map(),
+  photoMarks: new Map(),
+  speeches: new Map(),
+  drafts: new Map(),
+  words: new Map(),
+  marks: new Map(),
   written: new Map(),
   findings: [],
 });

@@ -28,5 +28,6 @@ export * from './properties.ts';
 export * from './rate-book.ts';
 export * from './reading.ts';
 export * from './removal-sequence.ts';
+export * from './spoken.ts';
 export * from './table-chunk.ts';
 export * from './view.ts';

@@ -14,7 +14,9 @@ export interface CellRef {
 
 /** Where one can see or hear it: a photograph, or a stretch of film or speech with its words. */
 export interface Evidence {
-  readonly blob: BlobRef;
+  readonly blob?: BlobRef;
+  /** Timed speech it was heard in. */
+  readonly speech?: Id;
   /** Seconds from the start, for film and speech. */
   readonly fromS?: number;
   readonly toS?: number;

@@ -10,6 +10,7 @@ import { withInstruments } from './instrument-findings.ts';
 import type { Line, Touched } from './line.ts';
 import type { RateBook } from './rate-book.ts';
 import type { Cause, CellRef, PropertyId } from './reading.ts';
+import type { Mark, PhotoMark, Speech, StandingDraft, WordRule } from './spoken.ts';
 import type { Gesture, InForce, Missing, StandingReading, StudyView } from './view.ts';
 
 const sameCell = (a: CellRef, b: CellRef): boolean =>
@@ -18,6 +19,7 @@ const sameCell = (a: CellRef, b: CellRef): boolean =>
 const byId = (a: NodeSpec, b: NodeSpec): number => (a.id < b.id ? -1 : 1);
 const byLabel = (a: NodeSpec, b: NodeSpec): number =>
   a.label === b.label ? byId(a, b) : a.label < b.label ? -1 : 1;
+const order = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 const laterBook = (a: RateBook, b: RateBook): number =>
   a.date === b.date ? (a.version < b.version ? -1 : 1) : a.date < b.date ? -1 : 1;
 
@@ -141,6 +143,27 @@ export class StudyViewOf implements StudyView {
   }
   ties(claim: Id): readonly Tie[] {
     return [...this.#state.ties.values()].filter((t) => t.claim === claim);
+  }
+  photoMarks(photo: Id): readonly PhotoMark[] {
+    return [...this.#state.photoMarks.values()].filter((mark) => mark.photo === photo);
+  }
+  speeches(): readonly Speech[] {
+    return [...this.#state.speeches.values()].sort((a, b) =>
+      order(a.startedAt.local, b.startedAt.local),
+    );
+  }
+  drafts(speech: Id): readonly StandingDraft[] {
+    const own = [...this.#state.drafts.values()].filter(({ draft }) => draft.speech === speech);
+    return own.sort((a, b) => a.draft.fromS - b.draft.fromS);
+  }
+  draft(id: Id): StandingDraft | undefined {
+    return this.#state.drafts.get(id);
+  }
+  wordRules(): readonly WordRule[] {
+    return [...this.#state.words.values()];
+  }
+  marks(): readonly Mark[] {
+    return [...this.#state.marks.values()].sort((a, b) => order(a.at.local, b.at.local));
   }
   photos(subject?: Id): readonly Photo[] {
     const all = [...this.#state.photos.values()];

@@ -8,6 +8,7 @@ import type { Instrument } from './instrument.ts';
 import type { Touched } from './line.ts';
 import type { RateBook } from './rate-book.ts';
 import type { Cause, CellRef, PropertyId, Reading } from './reading.ts';
+import type { Mark, PhotoMark, Speech, StandingDraft, WordRule } from './spoken.ts';
 
 /** A reading as it stands in a study: who put it there, and whether it was withdrawn. */
 export interface StandingReading {
@@ -84,6 +85,16 @@ export interface StudyView {
   claims(): readonly Claim[];
   ties(claim: Id): readonly Tie[];
   photos(subject?: Id): readonly Photo[];
+  photoMarks(photo: Id): readonly PhotoMark[];
+  /** Recordings in the order of their second zero. */
+  speeches(): readonly Speech[];
+  /** Drafts of a recording in the order of its words, settled ones included. */
+  drafts(speech: Id): readonly StandingDraft[];
+  draft(id: Id): StandingDraft | undefined;
+  /** The study's own word list. */
+  wordRules(): readonly WordRule[];
+  /** Marked moments, oldest first. */
+  marks(): readonly Mark[];
   /** Every gesture, undone ones marked, oldest first. */
   gestures(): readonly Gesture[];
   /** The version asked for, else the latest by date and version. */
