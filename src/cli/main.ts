@@ -18,6 +18,7 @@ import { purgeCommand } from './purge.ts';
 import { reportCommand } from './report.ts';
 import { restoreCommand } from './restore.ts';
 import { serveCommand } from './serve.ts';
+import { walkaroundCommand } from './walkaround.ts';
 
 const EXAMPLES = `
 Start with:
@@ -64,6 +65,7 @@ function program(io: Io): Command {
     askCommand,
     compareCommand,
     claimCommand,
+    walkaroundCommand,
     nextCommand,
     historyCommand,
     bundleCommand,

@@ -7,6 +7,7 @@
  * hosts: the same code runs in a browser worker, on the server and on the command line.
  */
 export * from './ask.ts';
+export { CLAIM_QUESTIONS, type ClaimQuestion } from './claim-questions.ts';
 export * from './compare/index.ts';
 export * from './compare-answers.ts';
 export * from './decide.ts';

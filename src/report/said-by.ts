@@ -71,7 +71,7 @@ function readingWords({ how, by, instrument, takenAt, source }: Reading, view: V
 function photoWords({ from, of }: InForce, view: Voucher): string {
   const captions = new Map(view.photos().map((p) => [p.blob, p.caption]));
   const seen = from.flatMap((f) =>
-    f.reading.evidence.map((e) => captions.get(e.blob) ?? e.words ?? 'film or sound'),
+    f.reading.evidence.map((e) => captions.get(e.blob ?? '') ?? e.words ?? 'film or sound'),
   );
   return [...new Set([...seen, ...view.photos(of.subject).map((p) => p.caption)])].join('; ');
 }

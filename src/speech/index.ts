@@ -5,7 +5,8 @@
  * readings and claims by the rules of a language pack and the names of the parts tree; scores
  * drafts against a hand-marked key.
  * Depends on quantity and study. Stays away from storage, calculation, files and hosts: bytes are
- * handed in, so that the same code runs in a browser and on a server. Nothing here writes.
+ * handed in, so that the same code runs in a browser and on a server. A draft is no reading and no
+ * claim until somebody accepts it; settling gives the entries and writes nothing.
  */
 export type { HeardQuantity } from './facts/fact.ts';
 export { ENGLISH } from './language/english.ts';
@@ -20,5 +21,14 @@ export {
   type Scored,
   scoreDrafts,
 } from './score/score-drafts.ts';
+export {
+  type Accepted,
+  acceptDraft,
+  draftWords,
+  rejectDraft,
+  splitDraft,
+  usualForm,
+} from './settle/settle-draft.ts';
+export { addSeconds, packWith, speechEntries, spokenParts } from './settle/speech-entries.ts';
 export type { Cue, SpeechFormat, TimedSpeech } from './timed/cue.ts';
 export { readSpeech } from './timed/read-speech.ts';

@@ -1,4 +1,5 @@
 import type { Way } from '../quantity/index.ts';
+import type { SpokenCue } from '../study/index.ts';
 import type { Fact, HeardQuantity } from './facts/fact.ts';
 import { findFacts } from './facts/find-facts.ts';
 import { TakenBack } from './facts/taken-back.ts';
@@ -6,7 +7,6 @@ import { WayReader } from './facts/way-reader.ts';
 import type { DraftKind, LanguagePack } from './language/pack.ts';
 import { type Mention, MentionFinder } from './parts/mentions.ts';
 import { PartIndex, type SpokenPart } from './parts/part-index.ts';
-import type { Cue } from './timed/cue.ts';
 import { phraseSet } from './words/phrases.ts';
 import { type Token, tokensOf, wordsOf } from './words/tokens.ts';
 
@@ -50,7 +50,7 @@ const AROUND = 8;
 
 /** Reads drafts out of speech by the rules of a language pack and the names of a parts tree. */
 export function readDrafts(
-  cues: readonly Cue[],
+  cues: readonly SpokenCue[],
   parts: readonly SpokenPart[],
   pack: LanguagePack,
 ): SpeechReading {

@@ -223,7 +223,10 @@ function settleDraft(
   change: Change,
 ): void {
   const standing = s.drafts.get(settling.draft);
-  if (!standing) return missingTarget(s, 'draft', settling.draft);
+  if (!standing) {
+    missingTarget(s, 'draft', settling.draft);
+    return;
+  }
   noteWrite(s, `draft ${settling.draft}`, { subject: settling.draft }, change);
   s.drafts.set(settling.draft, { ...standing, settled: settling });
 }

@@ -7,6 +7,7 @@ import {
   type Reading,
   type TableChunk,
 } from '../../src/study/index.ts';
+import { spokenEntries } from './spoken-entries.ts';
 
 const BY = 'R. Example';
 const TAKEN = { local: '2026-01-05T09:00:00', zone: 'UTC' };
@@ -138,6 +139,7 @@ function entriesWith(picture: string): readonly (readonly Entry[])[] {
         },
       },
     ],
+    ...spokenEntries(),
     [{ v: 1, e: 'table.add', table: TABLE }],
   ];
 }

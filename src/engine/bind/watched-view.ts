@@ -98,5 +98,11 @@ export class WatchedView implements StudyView {
   claims: StudyView['claims'] = () => this.unfollowed().claims();
   ties: StudyView['ties'] = (claim) => this.unfollowed().ties(claim);
   photos: StudyView['photos'] = (subject) => this.unfollowed().photos(subject);
+  photoMarks: StudyView['photoMarks'] = (photo) => this.unfollowed().photoMarks(photo);
+  speeches: StudyView['speeches'] = () => this.unfollowed().speeches();
+  drafts: StudyView['drafts'] = (speech) => this.unfollowed().drafts(speech);
+  draft: StudyView['draft'] = (id) => this.unfollowed().draft(id);
+  wordRules: StudyView['wordRules'] = () => this.unfollowed().wordRules();
+  marks: StudyView['marks'] = () => this.unfollowed().marks();
   gestures: StudyView['gestures'] = () => this.unfollowed().gestures();
 }

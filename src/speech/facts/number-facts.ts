@@ -168,8 +168,10 @@ export class NumberFacts {
       return { passed: unit.to };
     const half = this.#halfBehind(unit.to);
     const { low, high } = number;
-    const size = this.#sizeNear(number.from, half?.to ?? unit.to);
-    return this.#fact(number.from, half?.to ?? unit.to, {
+    const end = half?.to ?? unit.to;
+    const size = this.#sizeNear(number.from, end);
+    const to = this.#sizeBehind(end) === undefined ? end : end + 1;
+    return this.#fact(number.from, to, {
       low: low + (half ? 0.5 : 0),
       high: high + (half ? 0.5 : 0),
       unit: unit.value.code,

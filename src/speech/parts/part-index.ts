@@ -39,6 +39,9 @@ export const sideOf = (part: SpokenPart): 'L' | 'R' | undefined => {
   return side === undefined ? undefined : side === 'LH' ? 'L' : 'R';
 };
 
+/** In a small tree a word tells as much as in one of so many names. */
+const LEAST_NAMES = 100;
+
 /** The names of a parts tree, and how telling each word of them is. */
 export class PartIndex {
   readonly names: readonly PartName[];
@@ -79,7 +82,9 @@ export class PartIndex {
 
   /** ln(1 + names / names with the word), less for words that tell little by themselves. */
   weight(word: string): number {
-    const telling = Math.log(1 + this.names.length / Math.max(1, this.having(word).length));
+    const telling = Math.log(
+      1 + Math.max(LEAST_NAMES, this.names.length) / Math.max(1, this.having(word).length),
+    );
     return telling * (this.#modifiers.has(word) ? 0.45 : this.#weak.has(word) ? 0.6 : 1);
   }
 

@@ -1,13 +1,7 @@
-import type { Finding } from '../../study/index.ts';
+import type { Finding, SpokenCue } from '../../study/index.ts';
 
 /** Words between two times of one recording, as plain text: markup is taken off, never kept. */
-export interface Cue {
-  /** Seconds from the start of the recording. */
-  readonly fromS: number;
-  readonly toS: number;
-  /** Who speaks, where the file says so. */
-  readonly who?: string;
-  readonly text: string;
+export interface Cue extends SpokenCue {
   /** 1-based line of the file with the times. */
   readonly line: number;
 }

@@ -1,4 +1,4 @@
-import type { Cue } from '../timed/cue.ts';
+import type { SpokenCue } from '../../study/index.ts';
 
 /** One spoken word with its place. */
 export interface Token {
@@ -24,7 +24,7 @@ const ENDS = /[.?!;…]["')\]]*$/;
 const PIECES = /[-\u2212]?\d[\d.,]*\d|\d|[^\s\d-]+(?:\d[^\s-]*)?|[^\s-]/g;
 
 /** The words of all cues in their order, with hyphens and glued units taken apart. */
-export function tokensOf(cues: readonly Cue[]): Token[] {
+export function tokensOf(cues: readonly SpokenCue[]): Token[] {
   const tokens: Token[] = [];
   let turn = 0;
   cues.forEach((cue, i) => {
@@ -49,7 +49,7 @@ export function tokensOf(cues: readonly Cue[]): Token[] {
   return tokens;
 }
 
-const isBreath = (cue: Cue, next: Cue | undefined): boolean =>
+const isBreath = (cue: SpokenCue, next: SpokenCue | undefined): boolean =>
   next !== undefined && next.fromS - cue.toS >= BREATH_S;
 
 const splitWord = (text: string): string[] =>

@@ -1,0 +1,74 @@
+import type { Common } from '../app/index.ts';
+import { formatNumber, fromSi, unitSymbol } from '../quantity/index.ts';
+import { textTable, wrap } from '../report/index.ts';
+import type { Finding, SpeechDraft, StandingDraft, StudyView } from '../study/index.ts';
+
+const column = (head: string, numbers = false) => ({ head, numbers });
+
+/** Minutes and seconds into a recording. */
+export const clockText = (seconds: number): string => {
+  const whole = Math.floor(seconds);
+  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
+};
+
+/** A quantity in the unit it was said in; a material, process or comparison in words. */
+export function heardText({ quantity: q, term }: SpeechDraft): string {
+  if (!q) return term ?? '';
+  const number = (x: number): string => trimmed(formatNumber(fromSi(x, q.unit, q.kind), 3, ''));
+  const ends = q.low === q.high ? number(q.low) : `${number(q.low)} to ${number(q.high)}`;
+  return `${ends} ${unitSymbol(q.unit)}`.trim();
+}
+
+const trimmed = (text: string): string => (text.includes('.') ? text.replace(/\.?0+$/, '') : text);
+
+/** Drafts with their numbers: the ones to be settled, or all. */
+export function draftsText(
+  drafts: readonly StandingDraft[],
+  view: StudyView,
+  all: boolean,
+): string {
+  const rows = drafts.flatMap(({ draft, settled }, i) =>
+    settled && !all
+      ? []
+      : [
+          [
+            String(i + 1),
+            clockText(draft.fromS),
+            draft.kind,
+            draft.about.map((id) => view.node(id)?.label ?? id).join(' or ') || '?',
+            heardText(draft),
+            draft.how,
+            settled?.as ?? '',
+            draft.words,
+          ],
+        ],
+  );
+  if (rows.length === 0) return 'No draft waits to be settled.\n';
+  const columns = [
+    column('no', true),
+    column('at', true),
+    column('kind'),
+    column('of'),
+    column('heard'),
+    column('known'),
+    column(''),
+    column('words'),
+  ];
+  return `${[...textTable(columns, rows, ''), `${rows.length} drafts; none is in the study until accepted`].join('\n')}\n`;
+}
+
+export const findingLines = (findings: readonly Finding[]): string[] =>
+  findings.flatMap(({ place, what, value, next }) =>
+    wrap(`line ${place.row ?? 1}: ${what} (${value ?? ''}). ${next}`, '  note ', '       '),
+  );
+
+export function commonText({ words, proportion: p, having, without, invented }: Common): string {
+  const percent = (x: number): string => `${formatNumber(100 * x, 0)} %`;
+  return `${[
+    `"${words}" is in ${p.hits} of ${p.of} studies; among vehicles like these between ${percent(p.low)} and ${percent(p.high)} (Wilson, 95 %).`,
+    `  in: ${having.join('; ') || 'none'}`,
+    `  not in: ${without.join('; ') || 'none'}`,
+    ...(invented > 0 ? [`  ${invented} of them invented`] : []),
+    '  A study that never looked there counts as one that has it not.',
+  ].join('\n')}\n`;
+}
