@@ -122,8 +122,7 @@ const photoOf = ({ blob, caption, mediaType }: Photo): StoryPhoto => ({
 
 function seenOn({ evidence }: Reading, view: StudyView): StoryPhoto[] {
   const photos = new Map(view.photos().map((p) => [p.blob, photoOf(p)]));
-  return evidence.map(
-    ({ blob, words = 'film or sound' }) =>
-      photos.get(blob) ?? { blob, caption: words, isPicture: false },
+  return evidence.flatMap(({ blob, words = 'film or sound' }) =>
+    blob === undefined ? [] : (photos.get(blob) ?? { blob, caption: words, isPicture: false }),
   );
 }
