@@ -3,6 +3,7 @@ import { join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { alternativesTable } from './alternatives-table.ts';
 import { claimsTable } from './claims-table.ts';
+import { linesTable } from './lines-table.ts';
 import { modulesTable } from './modules-table.ts';
 import { album } from './photos/album.ts';
 import { formatRateBook, rateBooks } from './rate-books.ts';
@@ -48,6 +49,7 @@ export function demoRecord(record: RecordKind): Files {
     ['barriers.csv', barriersTable()],
     ['crossings.csv', crossingsTable()],
     ['alternatives.csv', alternativesTable()],
+    ['lines.csv', linesTable()],
     ['locators.csv', locatorsTable(record)],
     ['points.csv', pointsTable(record)],
     ['chain.csv', chainTable(record)],

@@ -1,4 +1,5 @@
 import { formatTable, type TextRow } from './csv.ts';
+import { PLACES } from './source/lines.ts';
 import {
   BARRIERS,
   type Box,
@@ -59,7 +60,11 @@ const testCells = (zone: string): TextRow => {
 export const zonesTable = (): string =>
   formatTable(
     ['number', 'name', 'parent', 'medium', ...TEST_HEADINGS, ...BOX_HEADINGS],
-    ZONES.map(({ box, ...zone }) => ({ ...zone, ...testCells(zone.number), ...boxCells(box) })),
+    [...ZONES, ...PLACES].map(({ box, ...zone }) => ({
+      ...zone,
+      ...testCells(zone.number),
+      ...boxCells(box),
+    })),
   );
 
 /** barriers.csv: what parts two zones, with the coordinates of its faces. */

@@ -44,6 +44,7 @@ const RECORD_TABLES: readonly { readonly file: string; readonly form: TableForm 
   { file: 'zones.csv', form: 'zones' },
   { file: 'barriers.csv', form: 'barriers' },
   { file: 'crossings.csv', form: 'crossings' },
+  { file: 'lines.csv', form: 'lines' },
   { file: 'claims.csv', form: 'claims' },
 ];
 

@@ -47,6 +47,17 @@ const CROSSINGS: LinkedNodes = {
   ],
 };
 
+const LINES: LinkedNodes = {
+  kind: 'line',
+  words: 'lines',
+  links: [
+    { field: 'by', link: 'made-by', to: ['part', 'assembly'] },
+    { field: 'through', link: 'runs-through', role: 'by place', to: ['zone'] },
+    { field: 'from', link: 'ends-at', role: 'from', to: ['part', 'assembly', 'line'] },
+    { field: 'to', link: 'ends-at', role: 'to', to: ['part', 'assembly', 'line'] },
+  ],
+};
+
 const READERS: Readonly<Record<TableForm, (setup: Setup) => FormReader>> = {
   parts: (setup) => new ChunkedForm(setup, 'part'),
   joints: (setup) => new ChunkedForm(setup, 'joint'),
@@ -61,6 +72,7 @@ const READERS: Readonly<Record<TableForm, (setup: Setup) => FormReader>> = {
   zones: (setup) => new LinkedNodesForm(setup, ZONES),
   barriers: (setup) => new LinkedNodesForm(setup, BARRIERS),
   crossings: (setup) => new LinkedNodesForm(setup, CROSSINGS),
+  lines: (setup) => new LinkedNodesForm(setup, LINES),
 };
 
 /** A table that was checked, and what its import goes on with. */

@@ -139,6 +139,7 @@ const NEEDS_VEHICLE: ReadonlySet<TableForm> = new Set([
   'zones',
   'barriers',
   'crossings',
+  'lines',
 ]);
 
 function checkStudy({ request, problems }: Setup): void {

@@ -50,7 +50,8 @@ interface ImportOptions {
 const EXAMPLES = `
 A folder brings in assemblies.csv, parts.csv, joints.csv, bags.csv, precedence.csv, vehicle.csv,
 readings.csv, modules.csv, hoist.csv, removals.csv, work.csv, fastenings.csv, element-times.csv,
-alternatives.csv, seals.csv, zones.csv, barriers.csv, crossings.csv, claims.csv,
+alternatives.csv, seals.csv, zones.csv, barriers.csv, crossings.csv, lines.csv,
+claims.csv,
 rates*.json and photos.csv, whichever are there. One file needs its form, unless its name tells.
 
   hoistside import ./record --study "My van" --new

@@ -1,3 +1,11 @@
+/**
+ * Whether the words name a place that lines run through or a crush zone: it has no medium to be
+ * kept out, and no barriers are looked for.
+ */
+export const isPlace = (words: string): boolean =>
+  mediumClass(words) === undefined &&
+  /\b(bay|place|channel|crush zone|sill|tunnel)\b/.test(words.toLowerCase());
+
 /** What a zone holds, as far as tightness goes. */
 export type MediumClass = 'wet' | 'drained' | 'dry' | 'fluid';
 

@@ -459,6 +459,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     load: () => import('./cost/learning-curve.question.ts'),
   },
   {
+    id: 'line-census',
+    title: 'Lines and circuits',
+    wording: 'Which lines run where, and which circuits would one event take together?',
+    subject: 'study',
+    section: { id: 'lines', title: 'Lines and circuits', order: 52 },
+    load: () => import('./lines/line-census.question.ts'),
+  },
+  {
     id: 'low-pressure-casting',
     title: 'Low-pressure casting with a sand core',
     wording: 'What should a low-pressure casting with a core cost?',
@@ -617,6 +625,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     subject: 'part',
     section: { id: 'profiles', title: 'Sections', order: 60 },
     load: () => import('./structure/polygon-section.question.ts'),
+  },
+  {
+    id: 'pressure-drop',
+    title: 'Loss of pressure in a line',
+    wording: 'How much pressure does the fluid lose on its way through the line?',
+    subject: 'line',
+    section: { id: 'lines', title: 'Lines and circuits', order: 52 },
+    load: () => import('./lines/pressure-drop.question.ts'),
   },
   {
     id: 'removal-order',
@@ -801,6 +817,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     subject: 'part',
     section: { id: 'plates', title: 'Plates and floors', order: 64 },
     load: () => import('./structure/two-skin-stiffness.question.ts'),
+  },
+  {
+    id: 'voltage-drop',
+    title: 'Loss of voltage in a cable',
+    wording: 'How much voltage and power is lost in the cable?',
+    subject: 'line',
+    section: { id: 'lines', title: 'Lines and circuits', order: 52 },
+    load: () => import('./lines/voltage-drop.question.ts'),
   },
   {
     id: 'water-ingress',

@@ -11,4 +11,5 @@ export const PROFILES: Section = { id: 'profiles', title: 'Sections', order: 60 
 export const LAMINATES: Section = { id: 'laminates', title: 'Laminates', order: 62 };
 export const PLATES: Section = { id: 'plates', title: 'Plates and floors', order: 64 };
 export const SEALING: Section = { id: 'sealing', title: 'Sealing and leaks', order: 50 };
+export const LINES: Section = { id: 'lines', title: 'Lines and circuits', order: 52 };
 export const BOLTS: Section = { id: 'bolts', title: 'Bolted joints', order: 54 };

@@ -95,6 +95,11 @@ export const KINDS = {
   current: { dim: dim(0, 0, 0, 1), si: 'A', show: ['A', 'mA'] },
   charge: { dim: dim(0, 0, 1, 1), si: 'C', show: ['A.h', 'C'] },
   resistance: { dim: dim(2, 1, -3, -2), si: 'Ohm', show: ['Ohm', 'mOhm', 'kOhm', 'MOhm'] },
+  resistivity: {
+    dim: dim(3, 1, -3, -2),
+    si: 'Ohm.m',
+    show: ['nOhm.m', 'Ohm.mm2/m', 'Ohm.m'],
+  },
   money: { dim: dim(0, 0, 0, 0, 0, 0, 0, 1), si: '{u}', show: ['{u}'] },
   moneyPerMass: { dim: dim(0, -1, 0, 0, 0, 0, 0, 1), si: '{u}/kg', show: ['{u}/kg'] },
   moneyPerTime: { dim: dim(0, 0, -1, 0, 0, 0, 0, 1), si: '{u}/s', show: ['{u}/h', '{u}/min'] },

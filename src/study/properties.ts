@@ -1,6 +1,7 @@
 import { COST_PROPERTIES } from './cost-properties.ts';
 import { HOIST_PROPERTIES } from './hoist-properties.ts';
 import { JOINT_PROPERTIES } from './joint-properties.ts';
+import { LINE_PROPERTIES } from './line-properties.ts';
 import { type PropertyDef, scalar, signed, text } from './property-def.ts';
 import type { PropertyId } from './reading.ts';
 import { SEALING_PROPERTIES } from './sealing-properties.ts';
@@ -49,6 +50,7 @@ export const PROPERTIES: readonly PropertyDef[] = [
   ...JOINT_PROPERTIES,
   ...COST_PROPERTIES,
   ...SEALING_PROPERTIES,
+  ...LINE_PROPERTIES,
   ...HOIST_PROPERTIES,
 ];
 

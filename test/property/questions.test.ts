@@ -31,6 +31,7 @@ const NOT_HOMOGENEOUS: Readonly<Record<string, string>> = {
 /** Example numbers that only tables beside the outputs, or words, rest on: they stand there without spread. */
 const BESIDE_THE_OUTPUTS: Readonly<Record<string, RegExp>> = {
   'fastener-ends': /fasteners/,
+  'line-census': /bend/,
   'water-test': /area/,
   'alternative-costs': /lines\.(3\.thickness|4\.service)/,
   'floor-options': /designs\.[2-9]/,

@@ -30,8 +30,11 @@ export default question({
       in: 'table',
       name: 'zones',
       meaning: 'a volume with a medium, or the outside',
-      where: 'every zone of the study',
-      rows: (at) => at.view.nodes('zone').map((n) => n.id),
+      where: 'every zone of the study but places that lines run through',
+      rows: (at) => {
+        const known = new Set(sealing(at).graph.input.zones.map((z) => z.name));
+        return at.view.nodes('zone').flatMap((n) => (known.has(n.label) ? [n.id] : []));
+      },
       columns: [nameColumn('zone'), recordedWord('medium', 'zone.medium')],
     },
     {

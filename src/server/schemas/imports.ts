@@ -21,6 +21,7 @@ export const tableForm = z
     'zones',
     'barriers',
     'crossings',
+    'lines',
   ])
   .meta({ id: 'TableForm' });
 

@@ -20,6 +20,7 @@ const TABLES: readonly (readonly [string, TableForm])[] = [
   ['barriers.csv', 'barriers'],
   ['crossings.csv', 'crossings'],
   ['alternatives.csv', 'readings'],
+  ['lines.csv', 'lines'],
 ];
 
 /** The demo's record (invented), come in through its tables, with the latest rate book. */

@@ -17,6 +17,7 @@ const ORDER: readonly FileForm[] = [
   'zones',
   'barriers',
   'crossings',
+  'lines',
   'claims',
 ];
 

@@ -1,4 +1,4 @@
-import { mediumClass } from '../../../data/index.ts';
+import { isPlace, mediumClass } from '../../../data/index.ts';
 import type { Id, LinkSpec, StudyView } from '../../../study/index.ts';
 import { parseFastenerSpec } from '../../joining/fastener-spec.ts';
 import { axisAndSign, axisOf, type Fastener, type Wall } from './place-fastener.ts';
@@ -23,8 +23,9 @@ export function sealingOf(view: StudyView): SealingGraph {
 export function buildSealing(view: StudyView): SealingGraph {
   const links = new LinkIndex(view);
   return new SealingGraph({
-    zones: view.nodes('zone').map(({ id, label }): ZoneIn => {
-      return { name: label, medium: mediumClass(textOf(view, id, 'zone.medium')) };
+    zones: view.nodes('zone').flatMap(({ id, label }): ZoneIn[] => {
+      const words = textOf(view, id, 'zone.medium');
+      return isPlace(words) ? [] : [{ name: label, medium: mediumClass(words) }];
     }),
     barriers: view.nodes('barrier').map(({ id, label }): BarrierIn => {
       const wall = wallOf(view, id);
