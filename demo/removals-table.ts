@@ -16,13 +16,15 @@ const takenBy = ({ takes, ahead = [], behind = [], named = [] }: Removal): strin
 /** removals.csv: the steps of the removal plan, in order. */
 export const removalsTable = (removals: readonly Removal[] = REMOVALS): string =>
   formatTable(
-    ['step', 'name', 'takes', 'without', 'after', 'order'],
+    ['step', 'name', 'takes', 'without', 'after', 'gates', 'destroys', 'order'],
     removals.map((removal, i) => ({
       step: removal.number,
       name: removal.name,
       takes: takenBy(removal).join(';'),
       without: (removal.without ?? []).join(';'),
       after: (removal.after ?? []).join(';'),
+      gates: (removal.gates ?? []).join(';'),
+      destroys: (removal.destroys ?? []).join(';'),
       order: String(i),
     })),
   );

@@ -6,6 +6,8 @@ export interface Removal {
   readonly number: string;
   readonly name: string;
   readonly takes: readonly string[];
+  readonly gates?: readonly string[];
+  readonly destroys?: readonly string[];
   readonly without?: readonly string[];
   readonly behind?: readonly { readonly assembly: string; readonly xMm: number }[];
   readonly ahead?: readonly { readonly assembly: string; readonly xMm: number }[];
@@ -15,13 +17,26 @@ export interface Removal {
   readonly named?: readonly { readonly assembly: string; readonly begins: string }[];
 }
 
-const RAISE: Removal = { number: 'R00', name: 'Raise the vehicle', takes: [] };
+const RAISE: Removal = {
+  number: 'R00',
+  name: 'Raise the vehicle',
+  takes: [],
+  destroys: ['kerb posture'],
+};
 const WHEELS: Removal = { number: 'R01', name: 'Wheels off', takes: ['62'], after: ['R00'] };
-const PACK: Removal = { number: 'R02', name: 'Lower the pack', takes: ['40'], after: ['R00'] };
+const PACK: Removal = {
+  number: 'R02',
+  name: 'Lower the pack',
+  takes: ['40'],
+  after: ['R00'],
+  gates: ['fluids'],
+};
 const FRONT: Removal = {
   number: 'R03',
   name: 'Lower the front module',
   takes: ['60', '64', '90-002'],
+  gates: ['lowering', 'refrigerant', 'fluids'],
+  destroys: ['drained'],
   after: ['R00'],
   ahead: [
     { assembly: '50', xMm: 200 },
@@ -32,6 +47,7 @@ const REAR: Removal = {
   number: 'R04',
   name: 'Lower the rear module',
   takes: ['61'],
+  gates: ['lowering', 'stored-energy'],
   after: ['R00'],
   behind: [{ assembly: '63', xMm: 2000 }],
 };
@@ -43,7 +59,14 @@ export const REMOVALS: readonly Removal[] = [
   FRONT,
   REAR,
   { number: 'R05', name: 'Closures and glazing off', takes: ['11', '12'], after: ['R00'] },
-  { number: 'R06', name: 'Interior out', takes: ['30'], after: ['R00'] },
+  { number: 'R06', name: 'Interior out', takes: ['30'], after: ['R00'], gates: ['pyrotechnics'] },
+  {
+    number: 'R07',
+    name: 'Open the pack lid, on the bench',
+    takes: ['40-010'],
+    after: ['R02'],
+    destroys: ['unsealed'],
+  },
 ];
 
 /** Rear doors and cargo floor off with the front module still in: the centre goes to the front pads. */

@@ -1,5 +1,14 @@
 import type { Value } from '../quantity/index.ts';
-import type { Entry, Finding, Id, LinkSpec, NodeKind, NodeSpec } from '../study/index.ts';
+import {
+  type Entry,
+  type Finding,
+  GATE_IDS,
+  gatesNamed,
+  type Id,
+  type LinkSpec,
+  type NodeKind,
+  type NodeSpec,
+} from '../study/index.ts';
 import {
   type FormReader,
   openCondition,
@@ -37,7 +46,8 @@ export class RemovalsForm implements FormReader {
       this.#wrongNumber(texts) ??
       this.#wrongList(texts, 'takes') ??
       this.#wrongList(texts, 'without') ??
-      this.#wrongAfter(texts);
+      this.#wrongAfter(texts) ??
+      wrongGate(texts);
     if (problem) this.#setup.problems.add(problem);
     else this.#keep(texts);
     this.#readings.check(cells, row);
@@ -154,4 +164,11 @@ export class RemovalsForm implements FormReader {
   });
 
   notes = (): readonly Finding[] => [];
+}
+
+function wrongGate(texts: RowText): Problem | undefined {
+  const wrong = listIn(texts.text('gates')).find((word) => gatesNamed(word).length === 0);
+  return wrong === undefined
+    ? undefined
+    : texts.problem('gates', `there is no gate ${wrong}`, `Name some of: ${GATE_IDS.join('; ')}.`);
 }

@@ -258,6 +258,8 @@ export const FIELDS: Readonly<Record<MappedForm, readonly FieldDef[]>> = {
     ),
     word('without', 'what of them stays on, parted by ;', 'without, less, not off'),
     word('after', 'steps that must come first, parted by ;', 'after, waits for, first'),
+    text('gates', 'gates, gate'),
+    text('destroys', 'destroys'),
     ...quantity('removal.order', 'order, place, place in the plan, sequence'),
   ],
   readings: [

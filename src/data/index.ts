@@ -9,6 +9,7 @@ export * from './cautions.ts';
 export * from './element-times.ts';
 export * from './galvanic.ts';
 export * from './gases.ts';
+export * from './gates.ts';
 export * from './hoist-limits.ts';
 export * from './instruments.ts';
 export * from './material.ts';

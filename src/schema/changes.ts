@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { LINK_KINDS, NODE_KINDS } from '../study/index.ts';
+import { GATE_IDS, LAPSES, LINK_KINDS, NODE_KINDS } from '../study/index.ts';
 import { id, kind, number, spread, value, way } from './values.ts';
 
 /** What a study keeps: the same shapes as in src/study, which a test of types holds to. */
@@ -218,6 +218,17 @@ const photoMark = z.strictObject({
   lengthM: number.exactOptional(),
   uM: number.exactOptional(),
 });
+const gateId = z.enum(GATE_IDS).meta({ id: 'GateId' });
+const gateRecord = z
+  .strictObject({
+    id,
+    step: id,
+    gate: gateId,
+    at: text,
+    answers: z.array(z.strictObject({ item: text, asWritten: text, x: number.exactOptional() })),
+  })
+  .meta({ id: 'GateRecord' });
+const gateOverride = z.strictObject({ id, step: id, gate: gateId, at: text, who: text, why: text });
 
 const columnIndex = z.int().min(0);
 const columnUse = z.discriminatedUnion('use', [
@@ -294,6 +305,10 @@ export const entry = z
     entryOf('mark.add', { mark }),
     entryOf('photo.about', { id, subject: id.nullable() }),
     entryOf('photo.mark', { mark: photoMark }),
+    entryOf('gate.record', { record: gateRecord }),
+    entryOf('gate.override', { override: gateOverride }),
+    entryOf('gate.lapse', { lapse: z.strictObject({ id, at: text, why: z.enum(LAPSES) }) }),
+    entryOf('step.mark', { mark: z.strictObject({ id, step: id, at: text, done: z.boolean() }) }),
     entryOf('table.add', { table }),
   ])
   .meta({ id: 'Entry' });

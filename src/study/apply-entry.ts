@@ -8,7 +8,11 @@ import {
   type UnknownEntry,
 } from './entries.ts';
 import { cellKey, doubt, type FoldState, pushTo, touch, touchMore } from './fold-state.ts';
+import { lapseGates, markStep, putGate, putOverride } from './gate-state.ts';
 import type { Id } from './ids.ts';
+import { Line } from './line.ts';
+import { isLive, rootId } from './live.ts';
+import { StudyViewOf } from './study-view.ts';
 import { expandTable } from './table-chunk.ts';
 
 type Apply<E extends EntryKind> = (
@@ -78,6 +82,16 @@ const APPLY: { readonly [E in EntryKind]: Apply<E> } = {
     else missingTarget(s, 'photograph', id);
   },
   'photo.mark': (s, { mark }) => void s.photoMarks.set(mark.id, mark),
+  'gate.record': (s, { record }, change) => {
+    if (known(s, record.step)) putGate(s, record, change);
+  },
+  'gate.override': (s, { override }, change) => {
+    if (known(s, override.step)) putOverride(s, override, change);
+  },
+  'gate.lapse': (s, { lapse }) => lapseGates(s, lapse),
+  'step.mark': (s, { mark }, change) => {
+    if (known(s, mark.step)) markStep(s, mark, change, asItIs(s));
+  },
   'table.add': (s, { table }, change) => {
     for (const entry of expandTable(table)) applyEntry(s, entry, change);
   },
@@ -103,6 +117,10 @@ const TOUCHES_READINGS_OR_NOTHING: ReadonlySet<string> = new Set<EntryKind>([
   'mark.add',
   'photo.about',
   'photo.mark',
+  'gate.record',
+  'gate.override',
+  'gate.lapse',
+  'step.mark',
 ]);
 
 /** Applies one entry; an entry of a newer version is kept in the record and found. */
@@ -264,6 +282,9 @@ function noteWrite(
   );
 }
 
+/** The state under way as a view that keeps nothing. */
+const asItIs = (s: FoldState): StudyViewOf => new StudyViewOf(s, new Line(), '', 0, () => []);
+
 function known(s: FoldState, id: Id): NodeSpec | undefined {
   const node = s.nodes.get(id);
   if (!node) missingTarget(s, 'node', id);
@@ -286,17 +307,6 @@ function isBelow(s: FoldState, id: Id, above: Id): boolean {
     if (at === above) return true;
   return false;
 }
-
-/** Live: neither it nor anything above it has been retired. */
-export function isLive(s: FoldState, id: Id): boolean {
-  for (let at: Id | null = id; at !== null; at = s.nodes.get(at)?.parent ?? null)
-    if (s.retired.has(at) || !s.nodes.has(at)) return false;
-  return true;
-}
-
-/** The first root that has not been retired. */
-export const rootId = (s: FoldState): Id | null =>
-  s.roots.find((id) => s.nodes.get(id)?.parent === null && !s.retired.has(id)) ?? null;
 
 function removeFrom(list: Id[] | undefined, id: Id): void {
   const at = list?.indexOf(id) ?? -1;

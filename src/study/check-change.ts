@@ -1,3 +1,4 @@
+import { gateOf } from '../data/index.ts';
 import {
   checkSpread,
   type Kind,
@@ -10,6 +11,7 @@ import type { Change } from './change.ts';
 import { readClock } from './clock.ts';
 import { ENTRY_KINDS, type Entry, type TableChunk } from './entries.ts';
 import type { Place, Refusal } from './finding.ts';
+import type { GateOverride, GateRecord } from './gate.ts';
 import { isUlid } from './ids.ts';
 import { type Instrument, wrongInstrument } from './instrument.ts';
 import { propertyDef, propertyWords } from './properties.ts';
@@ -63,6 +65,8 @@ function checkEntry(entry: Entry, place: Place): Refusal[] {
       },
     ];
   if (entry.e === 'speech.add') return checkCues(entry.speech);
+  if (entry.e === 'gate.record') return checkGate(entry.record);
+  if (entry.e === 'gate.override') return checkOverride(entry.override);
   if (entry.e === 'claim.tie') return checkSpreadOf(entry.tie.id, EXACT, entry.tie.test.value);
   return [];
 }
@@ -98,6 +102,34 @@ function checkInstrument(instrument: Instrument): Refusal[] {
   const place = { subject: instrument.label };
   const next = 'Say what it measures, with finite numbers and dates like 2026-11-25.';
   return why === undefined ? [] : [{ code: 'bad-value', place, value: instrument.id, why, next }];
+}
+
+function checkGate({ gate, answers }: GateRecord): Refusal[] {
+  const items = new Set(gateOf(gate)?.items.map((i) => i.id));
+  return answers.flatMap(({ item, asWritten, x }) => {
+    const why = !items.has(item)
+      ? 'the gate has no such line'
+      : x !== undefined && !Number.isFinite(x)
+        ? 'the value is not finite'
+        : undefined;
+    const place = { subject: gate, column: item };
+    return why === undefined
+      ? []
+      : [{ code: 'bad-value', place, value: asWritten, why, next: FINITE }];
+  });
+}
+
+/** For some gates stop is the only other state; where an override is allowed it has a name and a reason. */
+function checkOverride({ gate, who, why }: GateOverride): Refusal[] {
+  const bad = (column: string, value: string, words: string, next: string): Refusal[] => [
+    { code: 'not-allowed', place: { subject: gate, column }, value, why: words, next },
+  ];
+  if (!gateOf(gate)?.override)
+    return bad('gate', gate, 'there is no override for this gate', 'Stop, or complete its record.');
+  if (who.trim() === '') return bad('who', who, 'an override has no name', 'Name who takes it on.');
+  return why.trim() === ''
+    ? bad('why', why, 'an override gives no reason', 'Write the reason; it goes into the report.')
+    : [];
 }
 
 function checkNode(id: string, parent: string | null, label: string): Refusal[] {

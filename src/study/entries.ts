@@ -1,5 +1,6 @@
 import type { Kind, Spread, Way } from '../quantity/index.ts';
 import type { Claim, Tie } from './claim.ts';
+import type { GateLapse, GateOverride, GateRecord, StepMark } from './gate.ts';
 import type { Id, Sha256, Ulid } from './ids.ts';
 import type { Instrument } from './instrument.ts';
 import type { RateBook } from './rate-book.ts';
@@ -201,6 +202,10 @@ export type Entry =
   | { readonly v: 1; readonly e: 'mark.add'; readonly mark: Mark }
   | { readonly v: 1; readonly e: 'photo.about'; readonly id: Id; readonly subject: Id | null }
   | { readonly v: 1; readonly e: 'photo.mark'; readonly mark: PhotoMark }
+  | { readonly v: 1; readonly e: 'gate.record'; readonly record: GateRecord }
+  | { readonly v: 1; readonly e: 'gate.override'; readonly override: GateOverride }
+  | { readonly v: 1; readonly e: 'gate.lapse'; readonly lapse: GateLapse }
+  | { readonly v: 1; readonly e: 'step.mark'; readonly mark: StepMark }
   | { readonly v: 1; readonly e: 'table.add'; readonly table: TableChunk };
 
 export type EntryKind = Entry['e'];
@@ -240,5 +245,9 @@ export const ENTRY_KINDS = [
   'mark.add',
   'photo.about',
   'photo.mark',
+  'gate.record',
+  'gate.override',
+  'gate.lapse',
+  'step.mark',
   'table.add',
 ] as const satisfies readonly EntryKind[];

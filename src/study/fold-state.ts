@@ -2,6 +2,7 @@ import type { Change } from './change.ts';
 import type { Claim, Tie } from './claim.ts';
 import type { LinkSpec, NodeSpec, Photo, StudyHeader } from './entries.ts';
 import type { Finding, Place } from './finding.ts';
+import type { StandingGate, StandingMark } from './gate-state.ts';
 import type { Id } from './ids.ts';
 import type { Instrument } from './instrument.ts';
 import type { Touching } from './line.ts';
@@ -44,6 +45,10 @@ export interface FoldState {
   readonly drafts: Map<Id, StandingDraft>;
   readonly words: Map<Id, WordRule>;
   readonly marks: Map<Id, Mark>;
+  /** By step and gate. */
+  readonly gates: Map<string, StandingGate>;
+  /** By step. */
+  readonly stepMarks: Map<Id, StandingMark>;
   readonly written: Map<string, Written>;
   readonly findings: Finding[];
   /** Filled while a view is extended; a first fold touches everything. */
@@ -81,6 +86,8 @@ export const emptyState = (study: Id): FoldState => ({
   speeches: new Map(),
   drafts: new Map(),
   words: new Map(),
+  gates: new Map(),
+  stepMarks: new Map(),
   marks: new Map(),
   written: new Map(),
   findings: [],

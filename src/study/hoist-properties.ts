@@ -17,4 +17,6 @@ export const HOIST_PROPERTIES: readonly PropertyDef[] = [
   text('pull.words', 'what the extra pull is', 'vehicle'),
 
   scalar('removal.order', 'place in the removal plan', 'count', '1', 'removal'),
+  text('gates', 'gates of the step, parted by ;', 'removal', 'step'),
+  text('destroys', 'what the step destroys, parted by ;', 'removal', 'step'),
 ];

@@ -1,13 +1,14 @@
-import { isLive, rootId } from './apply-entry.ts';
 import type { Claim, Tie } from './claim.ts';
 import type { LinkSpec, NodeKind, NodeSpec, Photo, StudyHeader } from './entries.ts';
 import type { Finding } from './finding.ts';
 import { cellKey, type FoldState } from './fold-state.ts';
+import { type StepState, stepState } from './gate-state.ts';
 import type { Id } from './ids.ts';
 import { inForce } from './in-force.ts';
 import type { Instrument } from './instrument.ts';
 import { withInstruments } from './instrument-findings.ts';
 import type { Line, Touched } from './line.ts';
+import { isLive, rootId } from './live.ts';
 import type { RateBook } from './rate-book.ts';
 import type { Cause, CellRef, PropertyId } from './reading.ts';
 import type { Mark, PhotoMark, Speech, StandingDraft, WordRule } from './spoken.ts';
@@ -168,6 +169,9 @@ export class StudyViewOf implements StudyView {
   photos(subject?: Id): readonly Photo[] {
     const all = [...this.#state.photos.values()];
     return subject === undefined ? all : all.filter((p) => p.subject === subject);
+  }
+  step(id: Id): StepState {
+    return stepState(this.#state, this, id);
   }
   gestures(): readonly Gesture[] {
     this.#gestures ??= this.#history();

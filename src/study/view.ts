@@ -3,6 +3,7 @@ import type { Change } from './change.ts';
 import type { Claim, Tie } from './claim.ts';
 import type { LinkSpec, NodeKind, NodeSpec, Photo, StudyHeader } from './entries.ts';
 import type { Finding } from './finding.ts';
+import type { StepState } from './gate-state.ts';
 import type { Id } from './ids.ts';
 import type { Instrument } from './instrument.ts';
 import type { Touched } from './line.ts';
@@ -95,6 +96,8 @@ export interface StudyView {
   wordRules(): readonly WordRule[];
   /** Marked moments, oldest first. */
   marks(): readonly Mark[];
+  /** How a step stands: its gates, its mark, and whether it is shown as done. */
+  step(id: Id): StepState;
   /** Every gesture, undone ones marked, oldest first. */
   gestures(): readonly Gesture[];
   /** The version asked for, else the latest by date and version. */

@@ -104,5 +104,6 @@ export class WatchedView implements StudyView {
   draft: StudyView['draft'] = (id) => this.unfollowed().draft(id);
   wordRules: StudyView['wordRules'] = () => this.unfollowed().wordRules();
   marks: StudyView['marks'] = () => this.unfollowed().marks();
+  step: StudyView['step'] = (id) => this.unfollowed().step(id);
   gestures: StudyView['gestures'] = () => this.unfollowed().gestures();
 }
