@@ -19,6 +19,7 @@ export * from './compare-study.ts';
 export * from './count-in-library.ts';
 export * from './create-study.ts';
 export * from './describe-questions.ts';
+export * from './hoist.ts';
 export * from './import-record.ts';
 export * from './import-table.ts';
 export * from './library.ts';

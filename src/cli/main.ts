@@ -9,6 +9,7 @@ import { compareCommand } from './compare.ts';
 import { demoCommand } from './demo.ts';
 import { devicesCommand } from './devices.ts';
 import { historyCommand } from './history.ts';
+import { hoistCommand } from './hoist.ts';
 import { importCommand } from './import.ts';
 import { type Io, PROCESS_IO, printError } from './io.ts';
 import { labelsCommand } from './labels.ts';
@@ -67,6 +68,7 @@ function program(io: Io): Command {
     claimCommand,
     walkaroundCommand,
     nextCommand,
+    hoistCommand,
     historyCommand,
     bundleCommand,
     purgeCommand,

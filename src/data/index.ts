@@ -6,6 +6,7 @@
  */
 export * from './asks.ts';
 export * from './cautions.ts';
+export * from './destroys.ts';
 export * from './element-times.ts';
 export * from './galvanic.ts';
 export * from './gases.ts';

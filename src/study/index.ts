@@ -16,6 +16,7 @@ export * from './entries.ts';
 export * from './finding.ts';
 export * from './fold.ts';
 export * from './gate.ts';
+export * from './gate-answers.ts';
 export type { GateState, StandingGate, StandingMark, StepState } from './gate-state.ts';
 export { gatesAt } from './gate-state.ts';
 export * from './ids.ts';
