@@ -34,11 +34,8 @@ export async function askValues(request: AskRequest): Promise<Answer> {
 /** Asks a question of a study: of one subject, or of each that it can be asked of. */
 export async function askOfStudy(view: StudyView, request: AskRequest): Promise<Answer[]> {
   const { question, questions } = await loadQuestion(request.question);
-  const { subject, rates, values, run } = request;
-  if (rates !== undefined && !view.rates(rates)) throw noSuchRates(view, rates);
-  const subjects = subject === undefined ? subjectsFor(question, questions, view) : [subject];
-  if (subjects.length === 0) throw noSubject(question.wording, question.subject);
-  return subjects.map((at: Id) =>
+  const { rates, values, run } = request;
+  return (await subjectsAsked(view, request)).map((at: Id) =>
     askStudy(question, questions, {
       view,
       subject: at,
@@ -47,6 +44,19 @@ export async function askOfStudy(view: StudyView, request: AskRequest): Promise<
       ...(run === undefined ? {} : { run }),
     }),
   );
+}
+
+/**
+ * The nodes that a request asks about: the one it names, or each that can be asked.
+ * @throws RefusalError when there is none, or no such rate book.
+ */
+export async function subjectsAsked(view: StudyView, request: AskRequest): Promise<readonly Id[]> {
+  const { question, questions } = await loadQuestion(request.question);
+  const { subject, rates } = request;
+  if (rates !== undefined && !view.rates(rates)) throw noSuchRates(view, rates);
+  const subjects = subject === undefined ? subjectsFor(question, questions, view) : [subject];
+  if (subjects.length === 0) throw noSubject(question.wording, question.subject);
+  return subjects;
 }
 
 /** Every answer and claim of a study as it stands. */

@@ -27,6 +27,7 @@ export * from './measure-next.ts';
 export * from './purge-study.ts';
 export * from './record-claim.ts';
 export * from './rehearsal.ts';
+export * from './sample.ts';
 export * from './study-report.ts';
 export * from './table-file.ts';
 export * from './version.ts';

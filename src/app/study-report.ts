@@ -18,6 +18,7 @@ import {
 import type { Photo, StudyView } from '../study/index.ts';
 import { answersOf } from './ask.ts';
 import type { Library } from './library.ts';
+import { samplesInDoubt } from './sample.ts';
 
 /** Photographs printed at most; the rest is counted in the record. */
 const PHOTOS_PRINTED = 12;
@@ -56,7 +57,9 @@ function answered(answer: Answer, questions: Questions, view: StudyView) {
   const question = questions.get(answer.question);
   const root = view.root();
   const whole = root && answer.basis.subject === `${root.label} ${root.name}`.trim();
-  return question ? [{ question, subject: whole ? '' : (answer.basis.subject ?? ''), answer }] : [];
+  if (!question) return [];
+  const sampled = samplesInDoubt(answer, question, questions, view);
+  return [{ question, subject: whole ? '' : (answer.basis.subject ?? ''), answer, sampled }];
 }
 
 function claimOf(

@@ -1,6 +1,13 @@
-import { Command } from 'commander';
-import { askOfStudy, askValues, loadQuestion, QUESTION_INDEX } from '../app/index.ts';
-import type { Answer } from '../engine/index.ts';
+import { Command, InvalidArgumentError } from 'commander';
+import {
+  loadQuestion,
+  QUESTION_INDEX,
+  type SampledAnswer,
+  type SampleRequest,
+  sampleOfStudy,
+  sampleValues,
+} from '../app/index.ts';
+import type { Question } from '../engine/index.ts';
 import { answerText } from '../report/index.ts';
 import { RefusalError, type StudyView } from '../study/index.ts';
 import type { Io } from './io.ts';
@@ -16,7 +23,18 @@ interface AskOptions {
   readonly values?: string;
   readonly example?: boolean;
   readonly json?: boolean;
+  readonly monteCarlo?: boolean;
+  readonly samples?: number;
+  readonly seed: number;
+  readonly indices?: boolean;
 }
+
+/** A run that nobody asked for is given up after so long. */
+const DOUBT_MS = 5000;
+const TOO_LATE =
+  'The linear spread is in doubt, and sampling it takes longer than 5 s: ask again with --monte-carlo.';
+/** Progress is told no more often. */
+const TOLD_MS = 500;
 
 const EXAMPLES = `
 Without a question: lists every question. With a question alone: what it needs.
@@ -27,6 +45,7 @@ Without a question: lists every question. With a question alone: what it needs.
       --set rr="369 ± 0.5 kg" --set wheelbase="2700 ± 2 mm" --set frontTrack=1560mm --set rearTrack=1540mm
   hoistside ask cg-height-axle-lift --values lift.json
   hoistside ask cg-from-corners --study VAN-27 --set wheelbase="2900 ± 2 mm"     what if it were
+  hoistside ask part-cost --study VAN-27 --monte-carlo --indices
 `;
 
 export const askCommand = (io: Io): Command =>
@@ -43,6 +62,10 @@ export const askCommand = (io: Io): Command =>
       {},
     )
     .option('--values <file>', 'JSON file with inputs; tables are lists of rows')
+    .option('--monte-carlo', 'sample every answer; what is in doubt is sampled anyway')
+    .option('--samples <n>', 'so many samples in place of as many as it takes', wholeNumber)
+    .option('--seed <n>', 'the same seed gives the same samples', wholeNumber, 1)
+    .option('--indices', 'sensitivity indices too: what causes do by themselves and together')
     .option('--example', 'answer the question’s own example')
     .option('--json', 'print one JSON object')
     .addHelpText('after', EXAMPLES)
@@ -73,9 +96,22 @@ async function ask(io: Io, id: string, options: AskOptions, command: Command): P
     io.out(questionText(question));
     return;
   }
-  const { answers, view } = await answersTo(id, options, values, command);
-  if (options.json) io.out(`${JSON.stringify({ answers })}\n`);
-  else io.out(answers.map((a) => answerText(a, question, a.basis.subject ?? '', view)).join('\n'));
+  const { answers, view } = await answersTo(id, options, values, command, io);
+  if (options.json) io.out(`${JSON.stringify(jsonOf(answers))}\n`);
+  else io.out(answers.map((a) => textOf(a, question, view)).join('\n'));
+}
+
+/** Answers in the order asked; where any was sampled, what the samples say in the same order. */
+function jsonOf(all: readonly SampledAnswer[]) {
+  const answers = all.map((a) => a.answer);
+  const isSampled = all.some((a) => a.sampled);
+  return isSampled ? { answers, sampled: all.map((a) => a.sampled ?? null) } : { answers };
+}
+
+function textOf(asked: SampledAnswer, question: Question, view: StudyView | undefined): string {
+  const { answer, sampled, isLate } = asked;
+  const text = answerText(answer, question, answer.basis.subject ?? '', { view, sampled });
+  return isLate ? `${text}\n${TOO_LATE}\n` : text;
 }
 
 async function answersTo(
@@ -83,19 +119,50 @@ async function answersTo(
   options: AskOptions,
   values: Awaited<ReturnType<typeof writtenInputs>>,
   command: Command,
-): Promise<{ readonly answers: Answer[]; readonly view?: StudyView }> {
+  io: Io,
+): Promise<{ readonly answers: SampledAnswer[]; readonly view?: StudyView }> {
   const { study, subject, rates } = options;
   const asked = {
     question,
+    ...sampling(options, io),
     ...(subject === undefined ? {} : { subject }),
     ...(rates === undefined ? {} : { rates }),
     ...(values === undefined ? {} : { values }),
   };
-  if (study === undefined) return { answers: [await askValues(asked)] };
+  if (study === undefined) return { answers: [await sampleValues(asked)] };
   return withLibrary(command, async (library) => {
     const { view } = await studyNamed(library, study);
-    return { answers: await askOfStudy(view, asked), view };
+    return { answers: await sampleOfStudy(view, asked), view };
   });
+}
+
+/** What is to be sampled, and how: what is in doubt by itself, for a while, or all that was asked. */
+function sampling(
+  options: AskOptions,
+  io: Io,
+): Pick<SampleRequest, 'which' | 'options' | 'withinMs' | 'told'> {
+  const isAsked = options.monteCarlo === true || options.indices === true;
+  let told = 0;
+  return {
+    which: isAsked ? 'all' : 'in doubt',
+    options: {
+      seed: options.seed,
+      ...(options.samples === undefined ? {} : { samples: options.samples }),
+      ...(options.indices ? { indices: true } : {}),
+    },
+    ...(isAsked ? {} : { withinMs: DOUBT_MS }),
+    told: ({ samples, most }) => {
+      if (!isAsked || Date.now() - told < TOLD_MS) return;
+      told = Date.now();
+      io.progress(`${samples} of at most ${most} samples`);
+    },
+  };
+}
+
+/** A whole number from 1. @throws InvalidArgumentError for anything else. */
+function wholeNumber(text: string): number {
+  if (/^[1-9]\d{0,8}$/.test(text)) return Number(text);
+  throw new InvalidArgumentError(`"${text}" is no whole number from 1.`);
 }
 
 const noInputs = (id: string): RefusalError =>

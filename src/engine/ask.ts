@@ -20,13 +20,33 @@ export interface AskStudy {
 
 /** Asks a question of a study. @throws RefusalError when the subject is not there or of another kind. */
 export function askStudy(question: Question, questions: Questions, from: AskStudy): Answer {
-  const subject = subjectOf(question, from);
-  const { view, rates, run, over = {} } = from;
-  const asking = { questions, view, rates, run, kept: keptFor(view, questions, rates) };
+  const { over = {}, run } = from;
   return Object.keys(over).length === 0
-    ? askKept(asking, question, subject, new Set())
-    : askOver(asking, question, subject, over);
+    ? askKept(askingFrom(questions, from), question, subjectOf(question, from), new Set())
+    : answer(question, boundInStudy(question, questions, from), run);
 }
+
+/**
+ * The inputs of a question as a study has them, with what is written over them. Those of the study
+ * are brought up to date in place when they are bound for a later revision.
+ * @throws RefusalError as askStudy.
+ */
+export function boundInStudy(
+  question: Question,
+  questions: Questions,
+  from: AskStudy,
+): BoundInputs {
+  const subject = subjectOf(question, from);
+  const asking = askingFrom(questions, from);
+  const { over = {} } = from;
+  return Object.keys(over).length === 0
+    ? bindKept(asking, question, subject, new Set())
+    : bindOver(asking, question, subject, over);
+}
+
+const askingFrom = (questions: Questions, { view, rates, run }: AskStudy): Asking => ({
+  ...{ questions, view, rates, run, kept: keptFor(view, questions, rates) },
+});
 
 /** Asks a question of values as people write them. @throws RefusalError for what can't be read. */
 export const askWritten = (question: Question, written: WrittenInputs, run?: Run): Answer =>
@@ -50,18 +70,27 @@ function askKept(asking: Asking, question: Question, subject: Id, within: Within
   const held = kept.answer(question, subject);
   if (held) return held;
   const circles = kept.circles;
-  const askWithin = askerFrom(asking, new Set([...within, key(question, subject)]));
-  const made = answer(question, bindStudy({ ...asking, question, subject, askWithin }), run);
+  const made = answer(question, bindKept(asking, question, subject, within), run);
   if (kept.circles === circles) kept.keepAnswer(question, subject, made);
   return made;
 }
 
+function bindKept(asking: Asking, question: Question, subject: Id, within: Within): BoundInputs {
+  const askWithin = askerFrom(asking, new Set([...within, key(question, subject)]));
+  return bindStudy({ ...asking, question, subject, askWithin });
+}
+
 /** What is written over inputs has variables of its own, so none of it is kept. */
-function askOver(asking: Asking, question: Question, subject: Id, over: WrittenInputs): Answer {
+function bindOver(
+  asking: Asking,
+  question: Question,
+  subject: Id,
+  over: WrittenInputs,
+): BoundInputs {
   const askWithin = askerFrom(asking, new Set([key(question, subject)]));
   const kept = new Kept(asking.view);
   const bound = bindStudy({ ...asking, question, subject, kept, askWithin, over });
-  return answer(question, written(question, bound, over), asking.run);
+  return written(question, bound, over);
 }
 
 /** Answers questions asked from within others; in words, why one can't be. */

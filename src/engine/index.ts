@@ -24,6 +24,7 @@ export * from './joining/removal/plan.ts';
 export { type GraphInput, RemovalGraph } from './joining/removal/removal-graph.ts';
 export * from './measure-next/index.ts';
 export * from './method.ts';
+export * from './monte-carlo/index.ts';
 export * from './registry.ts';
 export { buildSealing, sealingOf } from './sealing/graph/from-study.ts';
 export * from './sealing/graph/place-fastener.ts';

@@ -22,7 +22,7 @@ export function runBody(question: Question, bound: BoundInputs, run: Run): BodyR
 }
 
 /** The scalar inputs in the order declared. */
-function scalarsOf(question: Question, bound: BoundInputs): Found[] {
+export function scalarsOf(question: Question, bound: BoundInputs): Found[] {
   const names = question.inputs.filter((i) => i.in === 'scalar').map((i) => i.name);
   return names.flatMap((name) => bound.scalars[name] ?? []);
 }

@@ -51,7 +51,7 @@ type Spot =
   | { readonly table: string; readonly row: number; readonly column: string };
 
 /** Every number of the inputs, in a fixed order, and how to put shifted ones in their places. */
-class Layout {
+export class Layout {
   readonly cells: Cell[] = [];
   readonly plain: PlainInputs;
   readonly #spots: Spot[] = [];

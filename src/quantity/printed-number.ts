@@ -75,6 +75,21 @@ export function printedLine(number: PrintedNumber): string {
 }
 
 /**
+ * "1 644.9 to 1 645.7 kg": two ends of an interval, each to the place of the spread `u` of what
+ * lies between them.
+ */
+export function printedInterval(
+  { low, high }: { readonly low: number; readonly high: number },
+  u: number,
+  { kind, unit }: { readonly kind: Kind; readonly unit: string },
+): string {
+  const end = (x: number) => printedNumber({ x, u, kind, unit });
+  const { value, symbol } = end(high);
+  const joined = `${end(low).value} to ${value}`;
+  return symbol === '' ? joined : `${joined}${closeUp(symbol) ? '' : ' '}${symbol}`;
+}
+
+/**
  * A spread by itself, to three digits: two are told apart here that lie close together. That of
  * a temperature is a difference, that of a count need not be whole.
  */

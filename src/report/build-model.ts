@@ -1,4 +1,12 @@
-import type { Answer, Caution, Decision, MeasureNext, Out, Question } from '../engine/index.ts';
+import type {
+  Answer,
+  Caution,
+  Decision,
+  MeasureNext,
+  Out,
+  Question,
+  Sampled,
+} from '../engine/index.ts';
 import { ROUNDING_RULE, unitSymbol } from '../quantity/index.ts';
 import type { Claim, RateBook, StudyView, Tie } from '../study/index.ts';
 import { reportClaim } from './claims.ts';
@@ -18,6 +26,7 @@ export interface Answered {
   readonly question: Question;
   readonly subject: string;
   readonly answer: Answer;
+  readonly sampled?: Sampled | undefined;
 }
 
 /** A question that could not be answered at all, and why. */
@@ -65,7 +74,7 @@ export interface ReportInput {
 export function reportModel(input: ReportInput): ReportModel {
   const pairs = input.answered.map((a) => ({
     ...a,
-    report: reportAnswer(a.answer, a.question, a.subject, input.view),
+    report: reportAnswer(a.answer, a.question, a.subject, { view: input.view, sampled: a.sampled }),
   }));
   const sections = sectionsOf(pairs);
   const claims = (input.claims ?? []).map(reportClaim);

@@ -93,6 +93,39 @@ export interface ReportTable {
   readonly rows: readonly (readonly string[])[];
 }
 
+/** Sensitivity indices of a cause, as shares of the variance. */
+export interface ReportInfluence {
+  readonly label: string;
+  readonly first: string;
+  readonly total: string;
+}
+
+/** A result by Monte Carlo, beside the linear one. */
+export interface ReportSampledOut {
+  readonly meaning: string;
+  /** Mean and spread of the samples. */
+  readonly shown: ShownNumber;
+  readonly symmetric: string;
+  readonly shortest: string;
+  /** Interval of the linear result. */
+  readonly linear: string;
+  readonly holds: boolean;
+  readonly verdict: string;
+  /** How far the ends of both intervals lie apart, and how far they may. */
+  readonly apart: string;
+  /** Decision word by the samples, where there is one. */
+  readonly word?: DecisionWord;
+  /** Samples without a number; empty when there are none. */
+  readonly none: string;
+  readonly influences: readonly ReportInfluence[];
+}
+
+export interface ReportSampled {
+  /** How many samples, from which seed, and whether they had settled. */
+  readonly about: string;
+  readonly outs: readonly ReportSampledOut[];
+}
+
 /** Findings that say the same of several places. */
 export interface FindingGroup {
   readonly code: string;
@@ -117,6 +150,8 @@ export interface ReportAnswer {
   /** Steps of the working that are not printed here. */
   readonly stepsLeftOut: number;
   /** Readings that vouch for it, those first on which it hangs most. */
+  /** By Monte Carlo, where it was run. */
+  readonly sampled?: ReportSampled;
   readonly said: readonly ReportSaid[];
   readonly saidLeftOut: number;
   /** Values that stand in for readings. */

@@ -1,4 +1,12 @@
-import type { Answer, Decision, Out, OutputSpec, Question, StepRow } from '../engine/index.ts';
+import type {
+  Answer,
+  Decision,
+  Out,
+  OutputSpec,
+  Question,
+  Sampled,
+  StepRow,
+} from '../engine/index.ts';
 import { workedLines } from '../formula/index.ts';
 import { addingUp } from '../quantity/index.ts';
 import type { Place } from '../study/index.ts';
@@ -7,6 +15,7 @@ import { reportFigure } from './figures.ts';
 import { groupFindings } from './finding-groups.ts';
 import type { ReportAnswer, ReportDecision, ReportOut, ReportStep } from './model.ts';
 import { saidBy, type Voucher } from './said-by.ts';
+import { reportSampled } from './sampled.ts';
 import { answerTables } from './tables.ts';
 import {
   basisText,
@@ -24,6 +33,12 @@ const FEW_DOF = 30;
 /** A mean shifted by more than this share of its spread is worth a remark. */
 const SHIFT_SHARE = 0.1;
 
+/** What an answer is told with: the study that vouches for it, and a Monte Carlo run. */
+export interface Beside {
+  readonly view?: Voucher | undefined;
+  readonly sampled?: Sampled | undefined;
+}
+
 /**
  * Any question's answer in words, from nothing but the answer; with the question at hand the
  * sums of its tally have their units, with the study at hand it says who says so.
@@ -32,7 +47,7 @@ export function reportAnswer(
   answer: Answer,
   question?: Question,
   subject = '',
-  view?: Voucher,
+  { view, sampled }: Beside = {},
 ): ReportAnswer {
   const specOf = (out: Out) => question?.body.outputs.find((o) => o.name === out.name);
   // Intermediate results stand in the working only.
@@ -53,6 +68,7 @@ export function reportAnswer(
     tables: answerTables(answer, question),
     steps: reportSteps(answer.steps, outs, numbers).slice(0, STEPS_PRINTED),
     stepsLeftOut: Math.max(answer.steps.length - STEPS_PRINTED, 0),
+    ...(sampled ? { sampled: reportSampled(sampled) } : {}),
     ...saidBy(answer, view),
     assumed: answer.steps.filter((s) => s.how === 'assumed').map((s) => s.meaning),
     findings: groupFindings(answer.findings),

@@ -10,13 +10,14 @@ import type {
   ReportNextReading,
   ReportOpen,
   ReportOut,
+  ReportSampled,
+  ReportSampledOut,
   ShownNumber,
   UnknownGroup,
 } from './model.ts';
-import { reportAnswer } from './report-answer.ts';
-import type { Voucher } from './said-by.ts';
+import { type Beside, reportAnswer } from './report-answer.ts';
 import { padEnd, padStart, plain, textTable, WIDTH, wrap } from './text-layout.ts';
-import { LEVEL_WORDS, percentText, SPREAD_RULE } from './wording.ts';
+import { LEVEL_WORDS, numberText, percentText, SPREAD_RULE } from './wording.ts';
 
 /** Columns of a bar that is the whole variance. */
 const SHARE_BAR = 24;
@@ -29,13 +30,14 @@ export function answerText(
   answer: Answer,
   question?: Question,
   subject = '',
-  view?: Voucher,
+  beside: Beside = {},
 ): string {
-  const a = reportAnswer(answer, question, subject, view);
+  const a = reportAnswer(answer, question, subject, beside);
   return lines(
     head(a),
     numberLines(a.outs.map((o) => ({ ...o, word: o.decision?.says }))),
     a.outs.flatMap(outRemarks),
+    block('By Monte Carlo', a.sampled ? sampledLines(a.sampled) : []),
     a.figures.flatMap((f) => ['', ...figureText(f)]),
     a.tables.flatMap((t) => [[''], [t.title], textTable(t.columns, t.rows)].flat()),
     block('Findings', findingLines(a.findings)),
@@ -192,6 +194,37 @@ function shareLine({ label, what, share }: Share): string[] {
   const head = `      ${padEnd(blockBar(share, SHARE_BAR), SHARE_BAR)} ${padStart(percentText(share), 5)}  `;
   return wrap(what === '' ? label : `${label} (${what})`, head, ' '.repeat([...head].length));
 }
+
+const sampledLines = ({ about, outs }: ReportSampled): string[] => [
+  ...wrap(about, '  '),
+  ...outs.flatMap((out) => {
+    const { meaning, shown, symmetric, shortest, linear, verdict, apart, word, none } = out;
+    const said = [
+      `${numberText(shown)}${word ? `, ${word}` : ''}`,
+      `interval ${symmetric}; shortest ${shortest}`,
+      `${verdict}: its interval is ${linear}; ${apart}`,
+      none,
+    ];
+    return [
+      ...wrap(meaning, '  - ', '    '),
+      ...said.filter((t) => t !== '').flatMap((t) => wrap(t, '      ', '        ')),
+      ...influenceLines(out),
+    ];
+  }),
+];
+
+const influenceLines = ({ influences }: ReportSampledOut): string[] =>
+  influences.length === 0
+    ? []
+    : textTable(
+        [
+          { head: 'by itself', numbers: true },
+          { head: 'with others', numbers: true },
+          { head: 'share of the variance from', numbers: false },
+        ],
+        influences.map(({ label, first, total }) => [first, total, label]),
+        '      ',
+      );
 
 const saidLines = ({ said, saidLeftOut }: ReportAnswer): string[] => [
   ...said.flatMap(({ label, asWritten, by, photos }) => [

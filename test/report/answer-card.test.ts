@@ -28,7 +28,7 @@ const { question } = await loadQuestion('cg-from-corners');
 const answer = await askRegistered('cg-from-corners', view);
 
 describe('an answer', () => {
-  const report = reportAnswer(answer, question, '', view);
+  const report = reportAnswer(answer, question, '', { view });
 
   it('has its formulas with the numbers of the other lines put in', () => {
     const numbers = report.steps.flatMap((s) => s.worked.numbers ?? []).map(formulaText);
@@ -48,7 +48,7 @@ describe('an answer', () => {
   });
 
   it('stands whole on the terminal, within 100 columns', () => {
-    const text = answerText(answer, question, '', view);
+    const text = answerText(answer, question, '', { view });
     expect(text).toContain('= 2,700.0 mm ×');
     expect(text).toMatch(/█+▌? +\d+ % {2}VAN name of van, corner load/);
     expect(text).toContain('Says who');

@@ -89,3 +89,36 @@ describe('an answer card', () => {
     expect(errors).toEqual([]);
   });
 });
+
+describe('Monte Carlo on an answer card', () => {
+  const card = async (path: string) => {
+    const opened = await openPage(browser, server.page(CLEAN, path));
+    const sampling = opened.page.locator('.sampling');
+    await sampling.waitFor();
+    return { ...opened, sampling };
+  };
+
+  it('draws how the samples lie, and says whether they confirm the linear result', async () => {
+    const { page, errors, sampling } = await card('/questions/cg-from-corners');
+    await sampling.getByRole('button', { name: 'Sample it' }).click();
+    await sampling.locator('.sampled').first().waitFor();
+    expect(await seenText(sampling)).toMatch(/samples, seed 1, .*linear result confirmed/);
+    expect(await sampling.locator('svg.histogram').count()).toBeGreaterThan(3);
+    expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+    await page.context().close();
+    expect(errors).toEqual([]);
+  });
+
+  it('tells how far it is, and a stop leaves nothing of it and the worker free', async () => {
+    const { page, errors, sampling } = await card('/questions/mass-balance');
+    await sampling.getByRole('button', { name: 'With what causes do together' }).click();
+    await sampling.getByRole('button', { name: 'Stop' }).click();
+    await sampling.getByText('Stopped: nothing of it is kept.').waitFor();
+    expect(await sampling.locator('.sampled').count()).toBe(0);
+    // Another answer comes at once.
+    await page.getByRole('link', { name: 'Claims' }).click();
+    await page.locator('.claim').first().waitFor({ timeout: 2000 });
+    await page.context().close();
+    expect(errors).toEqual([]);
+  });
+});

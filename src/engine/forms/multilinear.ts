@@ -51,18 +51,63 @@ export class Multilinear {
   slopesInto({ first, second }: Partials, xs: readonly number[], y: number): boolean {
     first.fill(0);
     second.fill(0);
+    for (const { factor, args } of this.products)
+      for (let k = 0; k < args.length; k++) addSlope(first, factor, args, k, xs);
+    return this.isAt(xs, y);
+  }
+
+  /** Whether the formula, which gives `y` at `xs`, is this sum there to rounding. */
+  isAt(xs: readonly number[], y: number): boolean {
     let sum = 0;
     let largest = Math.abs(y);
     for (const { factor, args } of this.products) {
       let product = factor;
-      for (let k = 0; k < args.length; k++) {
-        addSlope(first, factor, args, k, xs);
-        product *= xs[args[k] ?? 0] ?? 0;
-      }
+      for (let k = 0; k < args.length; k++) product *= xs[args[k] ?? 0] ?? 0;
       sum += product;
       largest = Math.max(largest, Math.abs(product));
     }
     return Math.abs(sum - y) <= ROUNDING * largest;
+  }
+
+  /** Adds the sum of products to a column, sample by sample. */
+  addTo(into: Float64Array, columns: readonly Float64Array[]): void {
+    for (const { factor, args } of this.products) addProduct(into, factor, args, columns);
+  }
+}
+
+/** Adds one product of columns; up to three factors are spelled out, for speed. */
+function addProduct(
+  into: Float64Array,
+  factor: number,
+  args: readonly number[],
+  columns: readonly Float64Array[],
+): void {
+  const at = (k: number): Float64Array => columns[args[k] ?? 0] ?? into;
+  const [a, b, c] = [at(0), at(1), at(2)] as [Float64Array, Float64Array, Float64Array];
+  const n = into.length;
+  const add = (i: number, x: number) => {
+    into[i] = (into[i] as number) + x;
+  };
+  switch (args.length) {
+    case 0:
+      for (let i = 0; i < n; i++) add(i, factor);
+      return;
+    case 1:
+      for (let i = 0; i < n; i++) add(i, factor * (a[i] as number));
+      return;
+    case 2:
+      for (let i = 0; i < n; i++) add(i, factor * (a[i] as number) * (b[i] as number));
+      return;
+    case 3:
+      for (let i = 0; i < n; i++)
+        add(i, factor * (a[i] as number) * (b[i] as number) * (c[i] as number));
+      return;
+    default:
+      for (let i = 0; i < n; i++)
+        add(
+          i,
+          args.reduce((product, k) => product * (columns[k]?.[i] ?? Number.NaN), factor),
+        );
   }
 }
 

@@ -9,10 +9,17 @@ import { Contributions } from './contributions.tsx';
 import { DetailTable } from './detail-table.tsx';
 import { GroupsTable } from './groups-table.tsx';
 import { OutsTable } from './outs-table.tsx';
+import { SamplingShown, type StartSampling } from './sampling-shown.tsx';
 import { Working } from './working.tsx';
 
+export interface AnswerCardProps {
+  readonly sheet: AnswerSheet;
+  /** Samples the same answer. */
+  readonly sample: StartSampling;
+}
+
 /** An answer as it may be defended: results, spread, working, findings, sources, what it rests on. */
-export function AnswerCard({ sheet }: { readonly sheet: AnswerSheet }) {
+export function AnswerCard({ sheet, sample }: AnswerCardProps) {
   const [shown, setShown] = useState<string>();
   const out = sheet.outs.find((o) => o.name === shown) ?? sheet.outs.find((o) => !o.step);
   return (
@@ -30,6 +37,11 @@ export function AnswerCard({ sheet }: { readonly sheet: AnswerSheet }) {
         </p>
       ))}
       {out && <Contributions out={out} />}
+      <SamplingShown
+        key={sheet.key}
+        start={sample}
+        isInDoubt={sheet.outs.some((o) => o.doubts.length > 0)}
+      />
       {sheet.findings.length > 0 && <h3>Findings</h3>}
       <FindingsList findings={sheet.findings} />
       <GroupsTable sheet={sheet} />

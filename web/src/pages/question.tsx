@@ -1,10 +1,11 @@
 import { useParams, useSearch } from '@tanstack/react-router';
-import { useState } from 'react';
+import { useCallback, useState } from 'react';
 import type { PlainQuestion, WrittenInputs } from '../../../src/engine/index.ts';
 import { formulaOf } from '../../../src/formula/index.ts';
 import { RefusalError } from '../../../src/study/index.ts';
 import { AnswerCard } from '../answer/answer-card.tsx';
 import { QuestionForm } from '../answer/question-form.tsx';
+import type { StartSampling } from '../answer/sampling-shown.tsx';
 import { useClient, useDesk } from '../app/desk-client.ts';
 import { useHeader } from '../app/study-header.ts';
 import { usePageTitle } from '../app/use-page-title.ts';
@@ -38,20 +39,27 @@ function Asked({ question, of }: AskedProps) {
   const [source, setSource] = useState<'study' | 'values'>('study');
   const [subject, setSubject] = useState(of ?? (question.subject === 'study' ? (root ?? '') : ''));
   const [written, setWritten] = useState<WrittenInputs>({});
-  const [sheet, setSheet] = useState<AnswerSheet>();
+  const [asked, setAsked] = useState<{ sheet: AnswerSheet; sample: StartSampling }>();
   const [error, setError] = useState<unknown>();
   const { desk } = useClient();
   const ask = async () => {
     setError(undefined);
     try {
       const given = onlyWritten(written);
-      setSheet(
+      const of = { question: question.id, subject: subject || undefined, over: given };
+      setAsked(
         source === 'values'
-          ? await desk.answerValues(question.id, given)
-          : await desk.answer(question.id, subject || undefined, given),
+          ? {
+              sheet: await desk.answerValues(question.id, given),
+              sample: (options, told) => desk.sampleValues(question.id, given, options, told),
+            }
+          : {
+              sheet: await desk.answer(of.question, of.subject, given),
+              sample: (options, told) => desk.sample(of, options, told),
+            },
       );
     } catch (problem) {
-      setSheet(undefined);
+      setAsked(undefined);
       setError(inWords(problem, question));
     }
   };
@@ -99,8 +107,8 @@ function Asked({ question, of }: AskedProps) {
         <Refusals error={error} />
       </section>
       <section className="question-answer">
-        {sheet ? (
-          <AnswerCard sheet={sheet} />
+        {asked ? (
+          <AnswerCard {...asked} />
         ) : source === 'study' && subject !== '' ? (
           <StandingAnswer question={question.id} subject={subject} />
         ) : (
@@ -125,8 +133,17 @@ function inWords(problem: unknown, { inputs }: PlainQuestion): unknown {
 
 /** The answer as the study stands: follows every edit. */
 function StandingAnswer({ question, subject }: { question: string; subject: string }) {
+  const { desk } = useClient();
   const answer = useDesk(['answer', question, subject], (d) => d.answer(question, subject, {}));
-  return answer.data ? <AnswerCard sheet={answer.data} /> : <Refusals error={answer.error} />;
+  const sample: StartSampling = useCallback(
+    (options, told) => desk.sample({ question, subject, over: {} }, options, told),
+    [desk, question, subject],
+  );
+  return answer.data ? (
+    <AnswerCard sheet={answer.data} sample={sample} />
+  ) : (
+    <Refusals error={answer.error} />
+  );
 }
 
 const SourceChoice = ({

@@ -8,6 +8,8 @@ import {
   measureNext,
   type Question,
   type Questions,
+  type SampleOptions,
+  sampleStudy,
   subjectsFor,
   type WrittenInputs,
 } from '../../../src/engine/index.ts';
@@ -46,6 +48,18 @@ export class AnswersOf {
             over,
           });
     return answerSheet(question, answer, at);
+  }
+
+  /** A Monte Carlo run of one answer; void once the study has gone on. */
+  sampling(id: string, subject: Id | undefined, over: WrittenInputs, options: SampleOptions) {
+    const question = questionOf(this.questions, id);
+    const at = subject ?? this.view.root()?.id;
+    return sampleStudy(
+      question,
+      this.questions,
+      { view: this.view, over, ...(at ? { subject: at } : {}) },
+      options,
+    );
   }
 
   claims(): readonly ClaimState[] {

@@ -4,7 +4,11 @@ import {
   loadAll,
   type MeasureNext,
   type PlainQuestion,
+  type Progress,
   type Questions,
+  type Sampled,
+  type SampleOptions,
+  sampleWritten,
   type WrittenInputs,
 } from '../../../src/engine/index.ts';
 import {
@@ -19,7 +23,7 @@ import {
   ulid,
 } from '../../../src/study/index.ts';
 import type { AnswerSheet } from './answer-sheet.ts';
-import { AnswersOf, answerValues } from './answers-of.ts';
+import { AnswersOf, answerValues, questionOf } from './answers-of.ts';
 import { Api } from './api.ts';
 import { type CellStory, cellStory } from './cell-story.ts';
 import {
@@ -39,6 +43,7 @@ import { type HistoryRow, historyRows } from './history-rows.ts';
 import { type MapModel, mapModel } from './map-model.ts';
 import { type NodeStory, nodeStory } from './node-story.ts';
 import { type PartRow, partRows } from './part-rows.ts';
+import { type Asked, Sampling } from './sampling.ts';
 import { NOTHING_WAITS, type SaveState } from './save-state.ts';
 import { type StudyList, studyList } from './study-list.ts';
 import { StudySync } from './study-sync.ts';
@@ -78,6 +83,7 @@ export class Desk {
   #open: StudySync | undefined;
   #answers: { readonly view: StudyView; readonly of: AnswersOf } | undefined;
   #listener: Listener = () => undefined;
+  readonly #sampling = new Sampling();
 
   start({ origin, token, device }: Settings): void {
     this.#settings = (async () => ({
@@ -110,13 +116,18 @@ export class Desk {
   async #openSync(study: Id, progress: (changes: number) => void): Promise<StudySync> {
     this.#listener({ state: NOTHING_WAITS });
     const told = {
-      changed: () => this.#listener({ changed: true }),
+      changed: () => {
+        // What a run has bound is brought up to date in place: it would mix two states.
+        this.#sampling.stop();
+        this.#listener({ changed: true });
+      },
       state: (state: SaveState) => this.#listener({ state }),
     };
     return StudySync.open({ study, ...(await this.#started()) }, told, progress);
   }
 
   async #close(): Promise<void> {
+    this.#sampling.stop();
     const sync = this.#opening?.sync.catch(() => undefined);
     this.#opening = undefined;
     this.#open = undefined;
@@ -197,6 +208,33 @@ export class Desk {
     over: WrittenInputs,
   ): Promise<AnswerSheet> {
     return (await this.#current()).one(question, subject, over);
+  }
+
+  /**
+   * Samples an answer of the study; undefined when it was stopped, or the study went on meanwhile.
+   */
+  async sample(
+    asked: Asked,
+    options: SampleOptions,
+    told: (progress: Progress) => void,
+  ): Promise<Sampled | undefined> {
+    const { question, subject, over } = asked;
+    const run = (await this.#current()).sampling(question, subject, over, options);
+    return this.#sampling.drive(run, told);
+  }
+
+  async sampleValues(
+    question: string,
+    written: WrittenInputs,
+    options: SampleOptions,
+    told: (progress: Progress) => void,
+  ): Promise<Sampled | undefined> {
+    const run = sampleWritten(questionOf(await this.#loaded(), question), written, options);
+    return this.#sampling.drive(run, told);
+  }
+
+  stopSampling(): void {
+    this.#sampling.stop();
   }
 
   async answerValues(question: string, written: WrittenInputs): Promise<AnswerSheet> {
