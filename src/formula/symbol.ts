@@ -28,7 +28,7 @@ export function symbolOf(written: string): Formula {
     return { m: 'product', of: [{ m: 'name', text: 'd' }, symbolOf(written.slice(1))] };
   const mark = /[′~↻°†∥+*!≠]+$/u.exec(written)?.[0] ?? '';
   const body = written.slice(0, written.length - mark.length);
-  const letter = /^(?:GI(?=[a-z])|Δ?\p{L}\p{M}*)/u.exec(body)?.[0] ?? body;
+  const letter = /^(?:GI(?=[a-z])|Δ?(?![ₐ-ₜᵢᵣᵤᵥⱼ])\p{L}\p{M}*|Δ)/u.exec(body)?.[0] ?? body;
   const rest = body.slice(letter.length);
   const raised = /^ᵈ$/.test(rest);
   return {

@@ -52,7 +52,7 @@ function rowText(items: readonly Formula[]): string {
   return text;
 }
 
-const RAISED = new Map([...'0123456789−T'].map((c, i) => [c, [...'⁰¹²³⁴⁵⁶⁷⁸⁹⁻ᵀ'][i] ?? c]));
+const RAISED = new Map([...'0123456789−+T'].map((c, i) => [c, [...'⁰¹²³⁴⁵⁶⁷⁸⁹⁻⁺ᵀ'][i] ?? c]));
 const raised = (exponent: string): string =>
   [...exponent].every((c) => RAISED.has(c))
     ? [...exponent].map((c) => RAISED.get(c)).join('')

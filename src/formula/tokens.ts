@@ -27,7 +27,7 @@ const NUMBER = /\d+(?:\.\d+)?|[½⅓⅔¼¾]/uy;
  * underscore or behind a comma that no blank follows; primes and other marks close behind it.
  */
 const LETTERS =
-  /(?!Σ)Δ?\p{L}\p{M}*(?:[\p{L}\p{M}\d](?<![⁰-⁹ᵀ])|[₀-₉ₐ-ₜᵢᵣᵤᵥⱼ])*(?:_\p{L}+|,(?=\p{L})\p{L}+)*(?:′|[~↻°†∥]|[+*!≠](?=$|[\s)]))*/uy;
+  /(?!Σ)Δ?\p{L}\p{M}*(?:[\p{L}\p{M}\d](?<![⁰-⁹ᵀ])|[₀-₉ₐ-ₜᵢᵣᵤᵥⱼ])*(?:_[\p{L}₀-₉]+|,(?=\p{L})\p{L}+)*(?:′|[~↻°†∥]|[+*!≠](?=$|[\s)]))*/uy;
 const POWER = /[⁰¹²³⁴⁵⁶⁷⁸⁹⁻⁺]+ᵀ?|ᵀ|\^(?:[½⅓⅔¼¾]|−?\d+)/uy;
 const SIGN = /[-=+−·×/()[\]|√∫Σ;,:≠≤≥<>]/uy;
 const KINDS = [

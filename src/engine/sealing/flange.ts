@@ -45,8 +45,10 @@ export const spreadLoad = (x: number): number =>
 /** Fasteners to each side that still count: e^(−βx) is below 1e-9 from 20 on. */
 const REACH = 24;
 
-/** Line load at x over F β, of rows of fasteners with a wider gap around zero. */
+/** Line load at x over F β, of rows of fasteners with a wider gap around zero; NaN without a pitch. */
 export function pressedBeside(u: number, gap: number, x: number): number {
+  // A gasket of no give makes β infinite: there would be no end to the rows.
+  if (!(u > 0 && u < Number.POSITIVE_INFINITY)) return Number.NaN;
   let sum = 0;
   for (let at = gap / 2; at <= gap / 2 + REACH + u; at += u)
     sum += spreadLoad(x - at) + spreadLoad(x + at);

@@ -48,3 +48,9 @@ describe('seal-line-load of the demo’s lid', async () => {
     expect(least / 1000).toBeCloseTo(shown(answer, 'heldCorner'), 3);
   });
 });
+
+it('of a joint of which nothing is recorded, the question ends, without a number', async () => {
+  const view = await demoStudy('clean');
+  const answer = await askRegistered('seal-line-load', view, view.find('J102')?.id);
+  expect(Object.keys(answer.outs)).toEqual([]);
+});
