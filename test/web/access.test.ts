@@ -33,6 +33,7 @@ const PAGES: readonly (readonly [name: string, path: string, ready: string])[] =
   ['at the scale', '/scale', '.keypad button'],
   ['mass', '/mass', '.asked .figure svg'],
   ['joints', '/joints', '.asked .figure svg'],
+  ['keeping dry', '/dry', '.asked .figure svg'],
   ['questions', '/questions', '.question-list a'],
   ['question', '/questions/mass-closure', '.answer .outs'],
   ['claims', '/claims', '.claim'],

@@ -5,7 +5,7 @@ import { SEALING } from '../sections.ts';
 import { output } from '../structure/outputs.ts';
 import { zonesFigure } from './crossing-figure.ts';
 import { sealingFindings } from './graph/sealing-findings.ts';
-import { SealingGraph } from './graph/sealing-graph.ts';
+import { rankOf, SealingGraph } from './graph/sealing-graph.ts';
 import { type WetPath, type WetPaths, wetPaths } from './graph/wet-to-dry.ts';
 import {
   crossingCount,
@@ -189,7 +189,7 @@ function solve(x: PlainInputs): Solved {
     outputs: {
       paths: found.paths.length,
       into: sum(pieces),
-      unsealed: sum(pieces.filter((c) => (c.seal?.rank ?? 1) < SEALED)),
+      unsealed: sum(pieces.filter((c) => rankOf(c) < SEALED)),
       least: first?.seals ?? 0,
     },
     findings: [...sealingFindings(graph), ...pathFindings(graph, found)],
@@ -236,7 +236,7 @@ function pathTable(paths: readonly WetPath[]): DetailTable {
       { name: 'tightest on the way' },
     ],
     rows: paths.map(({ zones, seals, weakest, tightest }) => {
-      const weak = weakest.crossings.filter((c) => (c.seal?.rank ?? 1) === weakest.rank);
+      const weak = weakest.crossings.filter((c) => rankOf(c) === weakest.rank);
       return [
         zones.join(' → '),
         seals,
@@ -251,10 +251,11 @@ function pathTable(paths: readonly WetPath[]): DetailTable {
 }
 
 const sealOf = (way: WetPath['tightest']): string =>
-  way.crossings.find((c) => (c.seal?.rank ?? 1) === way.rank)?.seal?.words ?? 'not known';
+  way.crossings.find((c) => rankOf(c) === way.rank)?.seal?.words ?? 'not known';
 
 const LISTED = 4;
-const listed = (names: readonly string[]): string =>
-  names.length > LISTED
-    ? `${names.slice(0, LISTED).join(', ')} and ${names.length - LISTED} more`
-    : names.join(', ');
+function listed(names: readonly string[]): string {
+  const sorted = [...names].sort((a, b) => (a < b ? -1 : 1));
+  const more = sorted.length - LISTED;
+  return more > 0 ? `${sorted.slice(0, LISTED).join(', ')} and ${more} more` : sorted.join(', ');
+}

@@ -16,7 +16,7 @@ interface End {
 const CLEAR = 2;
 
 export function lookAtEnds({ tables }: BoundLook): Looked {
-  const ends = (tables.fasteners ?? []).map(endOf);
+  const ends = (tables.fasteners ?? []).map(endOf).sort(byName);
   return {
     detail: table(ends),
     findings: ends.flatMap((end) => [...leakPath(end), ...notTold(end)]),
@@ -44,6 +44,13 @@ const words = ({ row }: End, name: string): string => row.terms[name]?.text ?? '
 const nameOf = (end: End): string => words(end, 'name') || end.row.label;
 const isThrough = ({ past }: End): boolean => past !== undefined && past > 0;
 const isTold = ({ past, u }: End): boolean => past === undefined || Math.abs(past) >= CLEAR * u;
+
+/** By name, numbers in it by their size. */
+function byName(one: End, other: End): number {
+  const key = (end: End) => nameOf(end).replace(/\d+/g, (digits) => digits.padStart(9, '0'));
+  const [a, b] = [key(one), key(other)];
+  return a < b ? -1 : a > b ? 1 : 0;
+}
 
 function leakPath(end: End): Finding[] {
   const seal = words(end, 'seal');

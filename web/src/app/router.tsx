@@ -72,6 +72,11 @@ const mass = createRoute({
   path: '/mass',
   component: lazyRouteComponent(() => import('../pages/mass.tsx'), 'MassPage'),
 });
+const dry = createRoute({
+  getParentRoute: () => study,
+  path: '/dry',
+  component: lazyRouteComponent(() => import('../pages/keeping-dry.tsx'), 'KeepingDryPage'),
+});
 const joints = createRoute({
   getParentRoute: () => study,
   path: '/joints',
@@ -97,7 +102,7 @@ export const router = createRouter({
   routeTree: root.addChildren([
     studies,
     study.addChildren([
-      ...[overview, scale, parts, map, mass, joints],
+      ...[overview, scale, parts, map, mass, joints, dry],
       ...[questions, question, claims, history, imports],
     ]),
   ]),

@@ -6,6 +6,7 @@ export const SHEETS = [
   { to: '/s/$study/map', title: 'Map', exact: false },
   { to: '/s/$study/mass', title: 'Mass', exact: false },
   { to: '/s/$study/joints', title: 'Joints', exact: false },
+  { to: '/s/$study/dry', title: 'Keeping dry', exact: false },
   { to: '/s/$study/questions', title: 'Questions', exact: false },
   { to: '/s/$study/claims', title: 'Claims', exact: false },
   { to: '/s/$study/history', title: 'History', exact: false },
