@@ -1,6 +1,11 @@
 import { propertyDef } from '../src/study/index.ts';
 import { formatTable, type TextRow } from './csv.ts';
-import { FUNCTIONS, type WrittenLine, type WrittenNumber } from './source/alternative-lines.ts';
+import {
+  ASSEMBLY_FUNCTIONS,
+  FUNCTIONS,
+  type WrittenLine,
+  type WrittenNumber,
+} from './source/alternative-lines.ts';
 import { VEHICLE_HEADINGS } from './vehicle-table.ts';
 import { fromHalfWidth, reading } from './way-in-tables.ts';
 
@@ -23,7 +28,7 @@ const lineRows = (subject: string, of: Made, { words = {}, numbers }: WrittenLin
   ...Object.entries(numbers).map(([name, number]) => numberRow(subject, of, name, number)),
 ];
 
-/** alternatives.csv: what other designs for the same function are made of and need beside them. */
+/** alternatives.csv: what other designs for the same function are made of and need beside them; what assemblies are for. */
 export function alternativesTable(): string {
   const rows = FUNCTIONS.flatMap(({ label, name, serves, designs }) => {
     const does = (subject: string, of: Made): TextRow =>
@@ -41,5 +46,8 @@ export function alternativesTable(): string {
       }),
     ];
   });
-  return formatTable(VEHICLE_HEADINGS, rows);
+  const shares = Object.entries(ASSEMBLY_FUNCTIONS).map(([subject, value]) =>
+    reading({ subject, property: 'cost.functions', value, how: 'inferred' }),
+  );
+  return formatTable(VEHICLE_HEADINGS, [...rows, ...shares]);
 }

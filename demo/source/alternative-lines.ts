@@ -202,3 +202,22 @@ const FLOOR: WrittenFunction = {
 };
 
 export const FUNCTIONS: readonly WrittenFunction[] = [LID, FLOOR];
+
+/** What each assembly is for, by shares of its cost (invented); the rest is not allocated. */
+export const ASSEMBLY_FUNCTIONS: Readonly<Record<string, string>> = {
+  '10': 'carry loads 55 %; absorb a crash 30 %; keep weather out 10 %',
+  '11': 'give access 60 %; keep weather out 25 %; absorb a crash 10 %',
+  '12': 'see out 70 %; keep weather out 30 %',
+  '20': 'keep weather out 40 %; look 60 %',
+  '30': 'hold people and cargo 80 %; look 10 %',
+  '40': 'store energy 45 %; absorb a crash 20 %; seal the dry volume 15 %; carry loads 15 %',
+  '50': 'drive 100 %',
+  '60': 'guide the wheels 70 %; carry loads 30 %',
+  '61': 'guide the wheels 75 %; carry loads 25 %',
+  '62': 'guide the wheels 100 %',
+  '63': 'stop 100 %',
+  '64': 'steer 100 %',
+  '70': 'keep temperatures 100 %',
+  '80': 'control and light 90 %',
+  '95': 'carry loads 50 %; seal the dry volume 20 %; keep weather out 20 %',
+};

@@ -35,6 +35,18 @@ const yields = (id: string, t: Triangle, ...match: string[]) =>
 const scrap = (id: string, t: Triangle, ...match: string[]) =>
   rate('moneyPerMass', 'guessed', `scrap/${id}`, `${id} scrap, price per kg sold`, t, match);
 
+const tool = (id: string, t: Triangle, life: number, ...match: string[]) => [
+  rate('money', 'guessed', `tool/${id}`, `${id}, set of tools of a part`, t, match),
+  rate(
+    'count',
+    'guessed',
+    `life/${id}`,
+    `${id}, pieces of a set of tools`,
+    [0.7 * life, life, 1.5 * life],
+    match,
+  ),
+];
+
 /** Ids of the cells that version R2 changes, by what. */
 export const ALUMINIUM = [
   'material/aluminium sheet',
@@ -206,4 +218,12 @@ export const RATES: readonly WrittenRate[] = [
   yields('turning', [1.3, 1.5, 1.8], 'turning'),
   yields('dispensing', [1.02, 1.05, 1.1], 'dispense', 'robot bead', 'applied'),
   yields('spraying', [1.25, 1.5, 1.9], 'spray'),
+
+  ...tool('stamping', [120_000, 220_000, 380_000], 1_000_000, 'stamp', 'hot stamp'),
+  ...tool('roll forming', [80_000, 120_000, 180_000], 1_500_000, 'roll form'),
+  ...tool('extruding', [3_000, 6_000, 12_000], 60_000, 'extrusion', 'extruded'),
+  ...tool('casting', [90_000, 160_000, 280_000], 120_000, 'casting'),
+  ...tool('moulding', [60_000, 120_000, 220_000], 700_000, 'moulding', 'thermoform'),
+  ...tool('forging', [25_000, 45_000, 80_000], 60_000, 'forge', 'forging', 'cold form'),
+  ...tool('bending', [4_000, 8_000, 15_000], 500_000, 'bend'),
 ];

@@ -17,6 +17,7 @@ export * from './bundle/write-bundle.ts';
 export * from './compare.ts';
 export * from './compare-study.ts';
 export * from './count-in-library.ts';
+export * from './cost.ts';
 export * from './create-study.ts';
 export * from './describe-questions.ts';
 export * from './hoist.ts';

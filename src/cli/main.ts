@@ -6,6 +6,7 @@ import { bundleCommand } from './bundle.ts';
 import { checkLibraryCommand } from './check-library.ts';
 import { claimCommand } from './claim.ts';
 import { compareCommand } from './compare.ts';
+import { costCommand } from './cost.ts';
 import { demoCommand } from './demo.ts';
 import { devicesCommand } from './devices.ts';
 import { historyCommand } from './history.ts';
@@ -65,6 +66,7 @@ function program(io: Io): Command {
     listCommand,
     askCommand,
     compareCommand,
+    costCommand,
     claimCommand,
     walkaroundCommand,
     nextCommand,

@@ -28,3 +28,4 @@ export {
   placeWords,
   shownNumber,
 } from './wording.ts';
+export { costWorkbook } from './xlsx/cost-workbook.ts';

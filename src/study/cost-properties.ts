@@ -3,6 +3,8 @@ import { scalar, text } from './property-def.ts';
 
 /** What is written down of an alternative design: its lines, each a thing it is made of or needs. */
 export const COST_PROPERTIES: readonly PropertyDef[] = [
+  text('cost.functions', 'functions and their shares of the cost', 'part', 'assembly'),
+  scalar('cost.volume', 'pieces a year', 'count', '1', 'vehicle'),
   text('cost.function', 'function that the alternatives serve', 'alternative'),
   text('cost.in', 'designs that the line is in', 'alternative'),
   text('cost.material', 'material of the line', 'alternative'),

@@ -20,6 +20,7 @@ async function cost(gross: number, conversion: number) {
         price: `exactly ${CASE.perKg} {u}/kg`,
         gross: `exactly ${gross}`,
         conversion: `exactly ${conversion} {u}/kg`,
+        ...{ tool: 'exactly 0 {u}', life: 'exactly 1', pieces: '1', made: 'exactly 1' },
         materialAssumed: 'exactly 0',
         conversionAssumed: 'exactly 1',
         assembly: 'case',

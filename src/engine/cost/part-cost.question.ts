@@ -2,6 +2,10 @@ import type { Id } from '../../study/index.ts';
 import { partAssembly, partMass } from '../mass/part-columns.ts';
 import { type Finder, type Found, question, type ScalarColumn } from '../method.ts';
 import { COST } from '../sections.ts';
+import { wholeSets } from './cost-lines.ts';
+import { partFunctions } from './part-functions.ts';
+import { lookAtParts } from './part-look.ts';
+import { madeColumn, otherVolume, pieces, toolColumn, toolsApart } from './part-tools.ts';
 
 /** The rate of a group that fits a part's material or process. */
 const rateOf = (at: Finder, row: Id, group: string, property: 'material' | 'process') =>
@@ -63,7 +67,7 @@ const flagColumn = (
 
 export default question({
   id: 'part-cost',
-  version: 1,
+  version: 2,
   title: 'Should-cost of the parts by mass and process',
   wording: 'What should the parts cost to make, and how much of it rests on assumptions?',
   subject: 'study',
@@ -96,9 +100,14 @@ export default question({
           },
         },
         rateColumn('conversion', 'c', 'conversion by mass', 'process', 'process'),
+        toolColumn('tool', 'T', 'money', '{u}', 'price of a set of tools', [0, 1e8], 0),
+        toolColumn('life', 'L', 'count', '1', 'pieces that a set of tools lasts', [1, 1e9], 1),
+        pieces,
+        madeColumn,
         flagColumn('materialAssumed', 'aₘ', 'material', 'material'),
         flagColumn('conversionAssumed', 'aₚ', 'process', 'process'),
         partAssembly,
+        partFunctions,
       ],
     },
     {
@@ -131,6 +140,8 @@ export default question({
       where: 'rate book, factor for overhead and profit',
       find: (at) => at.rate('factor/overhead', 'overhead'),
     },
+    toolsApart,
+    otherVolume,
     {
       in: 'scalar',
       name: 'total',
@@ -166,6 +177,14 @@ export default question({
         each: (m, c) => m * c,
       },
       {
+        name: 'tooling',
+        symbol: 'C₃',
+        kind: 'money',
+        shown: 'Σ T S / N, S whole sets for n N pieces',
+        needs: ['tool', 'life', 'pieces', 'made'],
+        each: (tool, life, n, made) => (tool * wholeSets((n * made) / life)) / made,
+      },
+      {
         name: 'assumed',
         symbol: 'A',
         kind: 'money',
@@ -189,8 +208,8 @@ export default question({
         kind: 'money',
         unit: '{u}',
         meaning: 'cost of the parts that are costed',
-        shown: 'C = k (C₁ + C₂)',
-        of: (mat, conv, _a, _m, k) => k * (mat + conv),
+        shown: 'C = k (C₁ + C₂ + δ C₃)',
+        of: (mat, conv, tools, _a, _m, k, apart) => k * (mat + conv + apart * tools),
       },
       {
         name: 'material',
@@ -211,13 +230,23 @@ export default question({
         of: (_mat, conv) => conv,
       },
       {
+        name: 'tooling',
+        symbol: 'C₃',
+        kind: 'money',
+        unit: '{u}',
+        meaning:
+          'tools of a vehicle in whole sets, before overhead; counted only where they are apart',
+        shown: 'C₃ = Σ T S / N',
+        of: (_mat, _conv, tools) => tools,
+      },
+      {
         name: 'assumedShare',
         symbol: 'A/C',
         kind: 'ratio',
         unit: '%',
         meaning: 'share of the cost that rests on assumed rates',
         shown: 'A / (C₁ + C₂)',
-        of: (mat, conv, assumed) => assumed / (mat + conv),
+        of: (mat, conv, _tools, assumed) => assumed / (mat + conv),
       },
       {
         name: 'costedShare',
@@ -226,10 +255,11 @@ export default question({
         unit: '%',
         meaning: 'share of the mass that is costed',
         shown: 'Mc / M',
-        of: (_mat, _conv, _a, mass, _k, total) => mass / total,
+        of: (_mat, _conv, _tools, _a, mass, _k, _apart, total) => mass / total,
       },
     ],
   },
+  look: lookAtParts,
   valid: (x) =>
     (x.tables.notCosted ?? []).map((row) => ({
       code: 'not-costed',
@@ -252,9 +282,10 @@ export default question({
     },
   ],
   assumptions: [
-    'Conversion is taken in proportion to mass within a process; features, tolerances and tooling are not seen by it.',
+    'Conversion is taken in proportion to mass within a process; features and tolerances are not seen by it.',
     'Method error of 15 %, half of its variance common to all designs: judgement.',
     'Rates of the book hold for its volume and years. Bought-in parts and assemblies have no model here.',
+    'Tools are held to be in the conversion by mass unless they are counted apart; then they are paid in whole sets over the pieces and years of the rate book.',
     'The spread of a flag is none: the assumed share moves with prices only.',
   ],
   cautions: [],
@@ -273,22 +304,34 @@ export default question({
         price: '1.05 / 1.3 / 1.65 {u}/kg',
         gross: '1.35 / 1.55 / 1.8',
         conversion: '0.5 / 0.8 / 1.25 {u}/kg',
+        tool: '60000 ± 5000 {u}',
+        life: 'exactly 500000',
+        pieces: '2',
+        made: 'exactly 300000',
         materialAssumed: '1',
         conversionAssumed: '1',
         assembly: '10',
+        functions: 'structure 70 %; crash 30 %',
       },
       {
         mass: '4.85 ± 0.01 kg',
         price: '4.0 / 4.7 / 5.6 {u}/kg',
         gross: '1.08 / 1.14 / 1.22',
         conversion: '0.7 / 1.1 / 1.6 {u}/kg',
+        tool: '8000 ± 900 {u}',
+        life: 'exactly 40000',
+        pieces: '1',
+        made: 'exactly 300000',
         materialAssumed: '0',
         conversionAssumed: '1',
         assembly: '40',
+        functions: '',
       },
     ],
     notCosted: [{ why: 'assembly / assembly' }],
     overhead: '1.14 / 1.18 / 1.24',
+    apart: 'exactly 1',
+    volume: '60000',
     total: '20 ± 0.1 kg',
   },
 });
