@@ -1,11 +1,8 @@
 import type { DifferenceByCause } from '../engine/index.ts';
 import { numberText, shownNumber, textTable, wrap } from '../report/index.ts';
 
-const WORDS: Readonly<Record<string, string>> = {
-  facts: 'facts of the record',
-  rates: 'rates',
-  volume: 'pieces a year',
-  method: 'method',
+const WORDS: Readonly<Record<DifferenceByCause['causes'][number]['cause'], string>> = {
+  ...{ facts: 'facts of the record', rates: 'rates', volume: 'pieces a year', method: 'method' },
 };
 
 const money = (x: number, u: number): string =>
@@ -14,7 +11,7 @@ const money = (x: number, u: number): string =>
 /** A difference of costs with what each cause adds, and how it was shared out. */
 export function differenceByCauseText(d: DifferenceByCause): string {
   const rows = d.causes.map((c) => [
-    WORDS[c.cause] ?? c.cause,
+    WORDS[c.cause],
     money(c.d, c.u),
     c.d === 0 ? 'the same on both sides' : c.word,
   ]);

@@ -21,6 +21,8 @@ interface Row {
   readonly text: string;
   readonly open: boolean;
   readonly span?: { readonly x: number; readonly reach: number };
+  /** Where its bar begins, of a row of steps. */
+  readonly start?: number;
 }
 
 /** Where labels, scale and numbers stand. */
@@ -49,7 +51,11 @@ export function barsPicture(f: Bars, { width, say }: Layout): Picture {
     height: foot + 20,
     inks: [
       ...axisInks(f, scale, frame),
-      ...rows.flatMap(({ span }, i) => (span ? spanInks(span, frame.y(i), f, frame) : [])),
+      ...rows.flatMap(({ span, start }, i) =>
+        span
+          ? [...stepInks(span.x, start, frame.y(i), frame), ...spanInks(span, frame.y(i), f, frame)]
+          : [],
+      ),
       ...zeroInks(scale, frame),
       ...rows.flatMap((row, i) => labelInks(row, i, frame, width)),
       ...lineInks(f, frame, width),
@@ -64,7 +70,7 @@ export const kindNumber = (
   { kind, unit }: { readonly kind: Bars['kind']; readonly unit: string },
 ): KindNumber => ({ ...number, kind, unit });
 
-function rowOf({ label, number, word }: BarRow, f: Bars, say: Layout['say']): Row {
+function rowOf({ label, number, word, start }: BarRow, f: Bars, say: Layout['say']): Row {
   if (!number) return { label, text: word ?? 'not known', open: true };
   const beside = f.rows.flatMap((r) => (r.number ? [kindNumber(r.number, f)] : []));
   const { text, lack } = say(kindNumber(number, f), beside);
@@ -73,13 +79,25 @@ function rowOf({ label, number, word }: BarRow, f: Bars, say: Layout['say']): Ro
     label,
     text: said === '' ? text : `${text}, ${said}`,
     open: lack !== '',
-    span: shownSpan(number, f.kind, f.unit),
+    ...spanOf(shownSpan(number, f.kind, f.unit), start, f),
   };
+}
+
+/** A step ends its number further than it begins, with the spread of the number. */
+function spanOf(
+  span: NonNullable<Row['span']>,
+  start: number | undefined,
+  f: Bars,
+): Pick<Row, 'span' | 'start'> {
+  if (start === undefined) return { span };
+  const from = fromSi(start, f.unit, f.kind);
+  return { span: { x: from + span.x, reach: span.reach }, start: from };
 }
 
 function scaleOf(f: Bars, rows: readonly Row[]): Scale {
   const ends = [
     ...rows.flatMap(({ span }) => (span ? [span.x - span.reach, span.x + span.reach] : [])),
+    ...rows.flatMap(({ start }) => start ?? []),
     ...(f.lines ?? []).map((l) => fromSi(l.x, f.unit, f.kind)),
     ...(f.from === 'zero' ? [0] : []),
   ];
@@ -163,6 +181,16 @@ function labelInks(row: Row, i: number, frame: Frame, width: number): Ink[] {
 }
 
 /** A bar or a mark, and the band between its whiskers. */
+/** The bar of a step, from where it begins to where it ends. */
+function stepInks(end: number, start: number | undefined, y: number, { at }: Frame): Ink[] {
+  if (start === undefined) return [];
+  const [from, to] = [Math.min(at(start), at(end)), Math.max(at(start), at(end))];
+  return [
+    box(from, y - BAR / 2, to - from, BAR, 'narrow', 'lines'),
+    line('medium', [at(start), y - BAR], [at(start), y + BAR / 2]),
+  ];
+}
+
 function spanInks({ x, reach }: NonNullable<Row['span']>, y: number, f: Bars, frame: Frame): Ink[] {
   const { at } = frame;
   const [low, here, high] = [at(x - reach), at(x), at(x + reach)];

@@ -122,6 +122,8 @@ export interface BarRow {
   readonly number?: FigureNumber;
   /** What is to be said of it: what is missing, a decision word. */
   readonly word?: string;
+  /** Where its bar begins, in a row of steps from one number to another; it ends its number further. */
+  readonly start?: number;
 }
 
 /** What must come before what: boxes in layers, arrows from the earlier to the later. */

@@ -10,6 +10,7 @@ export * from './ask.ts';
 export { CLAIM_QUESTIONS, type ClaimQuestion } from './claim-questions.ts';
 export * from './compare/index.ts';
 export * from './compare-answers.ts';
+export * from './cost/cause-bars.ts';
 export * from './cost/difference-by-cause.ts';
 export * from './cost/priced-parts.ts';
 export * from './decide.ts';

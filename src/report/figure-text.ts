@@ -28,7 +28,9 @@ function barLines(f: Bars): string[] {
   const labels = Math.min(LABEL, Math.max(...f.rows.map((r) => [...r.label].length)));
   const bars = f.rows.flatMap((row) => {
     const scale = padEnd(
-      row.number ? barOf(shownSpan(row.number, f.kind, f.unit), f, at) : '',
+      row.number && row.start === undefined
+        ? barOf(shownSpan(row.number, f.kind, f.unit), f, at)
+        : '',
       SCALE,
     );
     const [first = '', ...more] = wrap(row.label, '', '', labels);

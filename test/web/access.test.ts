@@ -34,6 +34,7 @@ const PAGES: readonly (readonly [name: string, path: string, ready: string])[] =
   ['mass', '/mass', '.asked .figure svg'],
   ['joints', '/joints', '.asked .figure svg'],
   ['keeping dry', '/dry', '.asked .figure svg'],
+  ['cost', '/cost', '.asked .figure svg'],
   ['questions', '/questions', '.question-list a'],
   ['question', '/questions/mass-closure', '.answer .outs'],
   ['claims', '/claims', '.claim'],

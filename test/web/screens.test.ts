@@ -50,6 +50,7 @@ const SCREENS: readonly Screen[] = [
   { name: 'mass', study: FAULTY, path: '/mass', ready: '.asked .figure svg' },
   { name: 'joints', study: FAULTY, path: '/joints', ready: '.asked .figure svg' },
   { name: 'dry', study: CLEAN, path: '/dry', ready: '.asked .figure svg' },
+  { name: 'cost', study: CLEAN, path: '/cost', ready: '.asked .figure svg' },
   { name: 'questions', study: CLEAN, path: '/questions', ready: '.question-list a' },
   { name: 'question', study: CLEAN, path: '/questions/part-cost', ready: '.answer .outs' },
   { name: 'claims', study: CLEAN, path: '/claims', ready: '.claim' },

@@ -74,6 +74,7 @@ const bars = z.strictObject({
       label: text,
       number: figureNumber.exactOptional(),
       word: text.exactOptional(),
+      start: number.exactOptional(),
     }),
   ),
   lines: z.array(z.strictObject({ label: text, x: number })).exactOptional(),

@@ -82,6 +82,11 @@ const joints = createRoute({
   path: '/joints',
   component: lazyRouteComponent(() => import('../pages/joints.tsx'), 'JointsPage'),
 });
+const cost = createRoute({
+  getParentRoute: () => study,
+  path: '/cost',
+  component: lazyRouteComponent(() => import('../pages/cost.tsx'), 'CostPage'),
+});
 const claims = createRoute({
   getParentRoute: () => study,
   path: '/claims',
@@ -102,7 +107,7 @@ export const router = createRouter({
   routeTree: root.addChildren([
     studies,
     study.addChildren([
-      ...[overview, scale, parts, map, mass, joints, dry],
+      ...[overview, scale, parts, map, mass, joints, dry, cost],
       ...[questions, question, claims, history, imports],
     ]),
   ]),

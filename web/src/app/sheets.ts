@@ -7,6 +7,7 @@ export const SHEETS = [
   { to: '/s/$study/mass', title: 'Mass', exact: false },
   { to: '/s/$study/joints', title: 'Joints', exact: false },
   { to: '/s/$study/dry', title: 'Keeping dry', exact: false },
+  { to: '/s/$study/cost', title: 'Cost', exact: false },
   { to: '/s/$study/questions', title: 'Questions', exact: false },
   { to: '/s/$study/claims', title: 'Claims', exact: false },
   { to: '/s/$study/history', title: 'History', exact: false },

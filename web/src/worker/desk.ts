@@ -34,6 +34,7 @@ import {
   type TieTyped,
   tieEntries,
 } from './claim-rows.ts';
+import { type CostSteps, costSteps } from './cost-by-cause.ts';
 import { DeviceCopy } from './device-copy.ts';
 import { deviceName } from './device-name.ts';
 import { type CellEdit, editEntries } from './edit-cell.ts';
@@ -239,6 +240,11 @@ export class Desk {
 
   async answerValues(question: string, written: WrittenInputs): Promise<AnswerSheet> {
     return answerValues(await this.#loaded(), question, written);
+  }
+
+  async costByCause(): Promise<CostSteps | null> {
+    const questions = await this.#loaded();
+    return costSteps(this.#sync().view, questions);
   }
 
   async claims(): Promise<ClaimRow[]> {
