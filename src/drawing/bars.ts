@@ -51,11 +51,7 @@ export function barsPicture(f: Bars, { width, say }: Layout): Picture {
     height: foot + 20,
     inks: [
       ...axisInks(f, scale, frame),
-      ...rows.flatMap(({ span, start }, i) =>
-        span
-          ? [...stepInks(span.x, start, frame.y(i), frame), ...spanInks(span, frame.y(i), f, frame)]
-          : [],
-      ),
+      ...rows.flatMap((row, i) => rowInks(row, frame.y(i), f, frame)),
       ...zeroInks(scale, frame),
       ...rows.flatMap((row, i) => labelInks(row, i, frame, width)),
       ...lineInks(f, frame, width),
@@ -181,13 +177,21 @@ function labelInks(row: Row, i: number, frame: Frame, width: number): Ink[] {
 }
 
 /** A bar or a mark, and the band between its whiskers. */
-/** The bar of a step, from where it begins to where it ends. */
-function stepInks(end: number, start: number | undefined, y: number, { at }: Frame): Ink[] {
-  if (start === undefined) return [];
-  const [from, to] = [Math.min(at(start), at(end)), Math.max(at(start), at(end))];
+/** A row's bar, mark or step; nothing where nothing is known. */
+function rowInks({ span, start }: Row, y: number, f: Bars, frame: Frame): Ink[] {
+  if (!span) return [];
+  return start === undefined ? spanInks(span, y, f, frame) : stepInks(span, start, y, frame);
+}
+
+/** The bar of a step, from where it begins to where it ends, with its whisker there. */
+function stepInks(span: NonNullable<Row['span']>, start: number, y: number, { at }: Frame): Ink[] {
+  const [from, to] = [Math.min(at(start), at(span.x)), Math.max(at(start), at(span.x))];
+  const [low, high] = [at(span.x - span.reach), at(span.x + span.reach)];
   return [
     box(from, y - BAR / 2, to - from, BAR, 'narrow', 'lines'),
     line('medium', [at(start), y - BAR], [at(start), y + BAR / 2]),
+    ...(high - low > 1.5 ? whisker(low, high, y) : []),
+    line('wide', [at(span.x), y - BAR / 2 - 1], [at(span.x), y + BAR / 2 + 1]),
   ];
 }
 
