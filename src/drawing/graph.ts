@@ -3,7 +3,7 @@ import { type Arc, type LayerItem, layered } from './layers.ts';
 import type { Layout } from './layout.ts';
 import { arrowHead, box, type Ink, line, type Picture, type Spot, words } from './picture.ts';
 import { penOf } from './shape-inks.ts';
-import { brokenText } from './text-width.ts';
+import { brokenText, textWidth } from './text-width.ts';
 
 const WIDTH = 150;
 const TEXT = 15;
@@ -50,6 +50,7 @@ export function graphPicture(f: Graph, { width, say }: Layout): Picture {
     height: (tops.at(-1) ?? 0) + (heights.at(-1) ?? 0) + 6,
     inks: [
       ...edges.flatMap(({ edge, arc }, i) => edgeInks(edge, arc, i, at, circular.includes(i))),
+      ...edgeWords(edges, at, width),
       ...cards.flatMap((card, n) => cardInks(card, at.top(n))),
     ],
     cuts: tops.slice(1).map((top) => top - BETWEEN / 2),
@@ -205,21 +206,32 @@ function edgeInks(edge: GraphEdge, arc: Arc, i: number, at: Spots, isCircular: b
       : edge.line
         ? penOf(edge.line)
         : 'narrow';
-  const half = (a: number, b: number): number => (a + b) / 2;
-  const [first = from, second = to] = spots;
-  return [
-    line(pen, ...spots),
-    arrowHead(to, [to[0] - before[0], to[1] - before[1]]),
-    ...(edge.label
-      ? [
-          words([half(first[0], second[0]), half(first[1], second[1])], edge.label, {
-            anchor: 'middle',
-            size: 'small',
-            onPaper: true,
-          }),
-        ]
-      : []),
-  ];
+  return [line(pen, ...spots), arrowHead(to, [to[0] - before[0], to[1] - before[1]])];
+}
+
+/** Where on the first stretch of an edge its words may stand, best first. */
+const ALONG = [0.5, 0.25, 0.75];
+
+/** Words of edges, moved in from the sides of the paper and along their edge off other words. */
+function edgeWords(edges: ReturnType<typeof drawable>, at: Spots, width: number): Ink[] {
+  const placed: { readonly x: number; readonly y: number; readonly reach: number }[] = [];
+  return edges.flatMap(({ edge: { label }, arc }, i) => {
+    if (!label) return [];
+    const from = at.out(arc.from);
+    const to = at.bends(i)[0] ?? at.into(arc.to);
+    const reach = textWidth(label, 'small') / 2 + EDGE;
+    const places = ALONG.map((t) => ({
+      x: Math.max(reach, Math.min(from[0] + t * (to[0] - from[0]), width - reach)),
+      y: from[1] + t * (to[1] - from[1]),
+      reach,
+    }));
+    const isFree = (p: (typeof places)[number]): boolean =>
+      placed.every((q) => Math.abs(p.y - q.y) >= 10 || Math.abs(p.x - q.x) >= p.reach + q.reach);
+    const place = places.find(isFree) ?? places[0];
+    if (!place) return [];
+    placed.push(place);
+    return [words([place.x, place.y], label, { anchor: 'middle', size: 'small', onPaper: true })];
+  });
 }
 
 /** An arrow back up runs out to the side, so that it is seen to close a circle. */

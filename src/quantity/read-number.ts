@@ -14,8 +14,8 @@ export interface NumberRead {
 const BLANK = '[ \\u00a0\\u202f\\u2009]';
 const GROUPED = `\\d{1,3}(?:${BLANK}\\d{3})+(?!\\d)`;
 const DIGITS = `(?:(?:${GROUPED})(?:[.,]\\d+)*|[.,]?\\d(?:[\\d.,]*\\d)?)`;
-// ISO 80000-1 groups the digits behind the decimal sign too: 100.021 47.
-const LONG_FRACTION = `(?:${GROUPED}|\\d+)[.,]\\d{3}(?:${BLANK}\\d{3})*${BLANK}\\d{1,3}(?![\\d/.,])`;
+// ISO 80000-1 groups the digits behind the decimal sign too: 100.021 47; but 10⁻⁶ behind it is a unit's.
+const LONG_FRACTION = `(?:${GROUPED}|\\d+)[.,]\\d{3}(?:${BLANK}\\d{3})*${BLANK}\\d{1,3}(?![\\d/.,⁻⁰¹²³⁴⁵⁶⁷⁸⁹])`;
 const MANTISSA = `(?:${LONG_FRACTION}|${DIGITS})`;
 const SIGN = '[-+\\u2212\\u2013]';
 const IN_PARENTHESES = `(?:\\(([\\d.,]+(?:${BLANK}\\d+)*)\\))?`;

@@ -176,6 +176,7 @@ function fits(code: string, kind: Kind): boolean {
 const plainSigns = (word: string): string =>
   word
     .trim()
+    .replace(/\b10(?=[⁰¹²³⁴⁵⁶⁷⁸⁹⁻])/, '10*')
     .replace(/[⁰¹²³⁴⁵⁶⁷⁸⁹⁻]/g, (sign) => (sign === '⁻' ? '-' : String('⁰¹²³⁴⁵⁶⁷⁸⁹'.indexOf(sign))))
     .replace(/₂/g, '2')
     .replace(/[\u00b5\u03bc]/g, 'u')

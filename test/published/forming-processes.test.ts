@@ -79,7 +79,7 @@ it('bought-in: by quotation, by mass, half by each', async () => {
     numberOf('bought-in', 'cost', {
       ...BARE,
       ...{ quote: 'exactly 40 {u}', mass: 'exactly 3 kg', perMass: 'exactly 10 {u}/kg' },
-      trust: `exactly ${trust} %`,
+      ...{ trust: `exactly ${trust} %`, tool: 'exactly 0 {u}' },
     });
   expect(await at(100)).toBeCloseTo(40, 9);
   expect(await at(0)).toBeCloseTo(30, 9);
