@@ -28,7 +28,8 @@ describe('a bundle out and in', () => {
   test('gives the same changes, blobs, revision and answers to the last digit', async () => {
     const other = await freshLibrary();
     const done = await importBundle(other, path, 'B. Receiver');
-    expect(done).toMatchObject({ study, changes: 35, added: 35, blobs: 1, addedBlobs: 1 });
+    const { length } = await changesIn(library, study);
+    expect(done).toMatchObject({ study, changes: length, added: length, blobs: 1, addedBlobs: 1 });
     expect(await changesIn(other, study)).toEqual(await changesIn(library, study));
     const [was, is] = [await library.view(study), await other.view(study)];
     expect(is.revision).toBe(was.revision);
@@ -53,7 +54,7 @@ describe('a bundle out and in', () => {
     await importBundle(other, path, 'B. Receiver');
     const again = await importBundle(other, path, 'B. Receiver');
     expect(again).toMatchObject({ added: 0, addedBlobs: 0 });
-    expect(await changesIn(other, study)).toHaveLength(35);
+    expect(await changesIn(other, study)).toEqual(await changesIn(library, study));
   });
 
   test('merges into a library that went on with the study', async () => {
@@ -113,9 +114,10 @@ function forge(files: Packed, from: string, to: string): void {
   const text = files.get('changes.ndjson')?.toString() ?? '';
   expect(text).toContain(from);
   const changes = Buffer.from(text.replace(from, to));
-  const sum = { count: 35, bytes: changes.length, sha256: sha256(changes) };
+  const manifest = manifestOf(files);
+  const sum = { ...manifest.changes, bytes: changes.length, sha256: sha256(changes) };
   files.set('changes.ndjson', changes);
-  putManifest(files, { ...manifestOf(files), changes: sum });
+  putManifest(files, { ...manifest, changes: sum });
 }
 
 async function refusalOf(target: Library, file: string): Promise<Refusal> {

@@ -7,6 +7,7 @@ import {
   type Reading,
   type TableChunk,
 } from '../../src/study/index.ts';
+import { lapse, mark, override, record } from '../study/gate-records.ts';
 import { spokenEntries } from './spoken-entries.ts';
 
 const BY = 'R. Example';
@@ -140,6 +141,8 @@ function entriesWith(picture: string): readonly (readonly Entry[])[] {
       },
     ],
     ...spokenEntries(),
+    [record('lower', 'fluids'), override('lower', 'dust'), mark('lower')],
+    [lapse('break')],
     [{ v: 1, e: 'table.add', table: TABLE }],
   ];
 }
