@@ -74,6 +74,17 @@ export const changesPost = z.strictObject({ changes: z.array(change).min(1).max(
 /** Comes once the changes are on disk. */
 export const ackAnswer = z.strictObject({ cursor: z.int(), added: z.int() }).meta({ id: 'Ack' });
 
+const page = z.strictObject({
+  page: id,
+  by: z.string().trim().min(1).max(200),
+  part: id.exactOptional(),
+});
+/** POST /api/studies/:study/here: an open page tells of itself every few seconds. */
+export const herePost = page;
+export const hereAnswer = z.strictObject({
+  others: z.array(page.extend({ device: z.string() }).meta({ id: 'Here' })),
+});
+
 /** GET /api/questions */
 export const questionsAnswer = z.strictObject({ questions: z.array(question) });
 
@@ -173,6 +184,8 @@ export type NewStudyAnswer = Shape<typeof newStudyAnswer>;
 export type ChangesAnswer = Shape<typeof changesAnswer>;
 export type ChangesPost = Shape<typeof changesPost>;
 export type AckAnswer = Shape<typeof ackAnswer>;
+export type HerePost = Shape<typeof herePost>;
+export type HereAnswer = Shape<typeof hereAnswer>;
 export type QuestionsAnswer = Shape<typeof questionsAnswer>;
 export type AskPost = Shape<typeof askPost>;
 export type AskAnswer = Shape<typeof askAnswer>;

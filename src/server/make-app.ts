@@ -7,12 +7,14 @@ import { answerErrors, type Log, noSuchRoute } from './answer-errors.ts';
 import { checkSchema } from './check-schema.ts';
 import type { Door } from './door.ts';
 import { checkCaller, requireToken } from './guard.ts';
+import type { WhoIsHere } from './here.ts';
 import { addDocument, documentRoutes } from './openapi.ts';
 import { servePages } from './pages.ts';
 import { addAbout } from './routes/about.ts';
 import { addBlobs } from './routes/blobs.ts';
 import { addBundles } from './routes/bundles.ts';
 import { addChanges } from './routes/changes.ts';
+import { addHere } from './routes/here.ts';
 import { addImports } from './routes/imports.ts';
 import { addQuestions } from './routes/questions.ts';
 import { addReport } from './routes/report.ts';
@@ -25,6 +27,8 @@ export interface AppOptions {
   readonly webDir: string;
   readonly door: Door;
   readonly log: Log;
+  /** One for all doors. */
+  readonly here: WhoIsHere;
   /** Certificate and key of a server on the network. */
   readonly tls?: { readonly cert: string; readonly key: string };
   /** Routes of this door beside those that every door has. */
@@ -51,6 +55,7 @@ export async function makeApp({
   webDir,
   door,
   log,
+  here,
   tls,
   more,
   open,
@@ -81,6 +86,7 @@ export async function makeApp({
         throw noSuchRoute(request);
       });
       for (const add of ROUTES) await api.register(async (scope) => add(scope as Scope, library));
+      addHere(api as Scope, here);
       more?.(api as Scope);
     },
     { prefix: '/api' },

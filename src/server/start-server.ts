@@ -6,6 +6,7 @@ import { RefusalError } from '../study/index.ts';
 import type { Log } from './answer-errors.ts';
 import type { Door } from './door.ts';
 import { freshToken, localDoor } from './guard.ts';
+import { WhoIsHere } from './here.ts';
 import { ownNames } from './lan/addresses.ts';
 import { certificateFor } from './lan/certificate.ts';
 import type { Lan } from './lan/lan.ts';
@@ -50,10 +51,14 @@ export interface RunningServer {
  */
 export async function startServer(options: ServerOptions): Promise<RunningServer> {
   const { library, webDir, port: wanted = 0, log = console.error } = options;
-  const lan = options.lan && (await startLan(options, options.lan, log));
+  const here = new WhoIsHere();
+  const lan = options.lan && (await startLan(options, options.lan, { log, here }));
   const token = freshToken();
   const door = localDoor(token);
-  const app = await makeApp({ library, webDir, door, log, more: (api) => addPairing(api, lan) });
+  const app = await makeApp({
+    ...{ library, webDir, door, log, here },
+    more: (api) => addPairing(api, lan),
+  });
   try {
     await listen(app, '127.0.0.1', wanted);
   } catch (error) {
@@ -75,7 +80,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
 async function startLan(
   { library, webDir }: ServerOptions,
   { port: wanted = 0, paired = () => {} }: LanOptions,
-  log: Log,
+  shared: { readonly log: Log; readonly here: WhoIsHere },
 ) {
   const folder = lanFolder(library.dir);
   const certificate = await certificateFor(folder, ownNames());
@@ -93,7 +98,7 @@ async function startLan(
     signIn: 'Pair the device: open /pair here and type the code that the desk shows.',
   };
   const app = await makeApp({
-    ...{ library, webDir, door, log, tls: certificate.server },
+    ...{ library, webDir, door, ...shared, tls: certificate.server },
     open: async (api, pages) => {
       await addPair(api, lan);
       addLanPages(pages, certificate);

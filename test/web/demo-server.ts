@@ -7,8 +7,17 @@ import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { ROOT } from '../../scripts/root.ts';
 import { createStudy, deviceOf, importRecord, Library } from '../../src/app/index.ts';
+import type { BlobAnswer, ChangesAnswer } from '../../src/server/index.ts';
 import { openSqliteStore } from '../../src/store/index.ts';
-import { type Change, clockText, type Id, ulid } from '../../src/study/index.ts';
+import {
+  type Change,
+  clockText,
+  type Entry,
+  fold,
+  type Id,
+  type Sha256,
+  ulid,
+} from '../../src/study/index.ts';
 import { builtPages } from './built-pages.ts';
 
 export const CLEAN = 'VAN-27';
@@ -83,30 +92,58 @@ export class DemoServer {
   }
 
   /** Posts a change with one claim, past any page. @throws Error when it is not acknowledged. */
-  async post(study: string, { device, seq, words }: Posted): Promise<void> {
-    const [origin = '', token = ''] = this.address.split('/#token=');
-    const [id, claim] = [freshId(), freshId()];
+  post(study: string, posted: Posted): Promise<void> {
+    const about = {
+      how: 'guessed',
+      about: [],
+      evidence: [],
+      heard: '2026-01-05T09:00:00',
+    } as const;
+    const claim = { id: freshId(), words: posted.words, by: 'test', ...about };
+    return this.#post(study, posted, { v: 1, e: 'claim.put', claim } as const);
+  }
+
+  /** Posts bytes that are called a picture, whatever they are; returns their hash. */
+  async postPhoto(study: string, label: string, bytes: Uint8Array<ArrayBuffer>): Promise<Sha256> {
+    const type = 'application/octet-stream';
+    const put = await this.#ask('/api/blobs', 'PUT', type, new Blob([bytes]));
+    const { hash } = (await put.json()) as BlobAnswer;
+    const parts = await this.#ask(`/api/studies/${this.studies[study]}/changes?limit=5000`);
+    const { changes } = (await parts.json()) as ChangesAnswer;
+    const view = fold(
+      this.studies[study] ?? '',
+      changes.map((c) => c.change),
+    );
+    const subject = view.find(label)?.id ?? null;
+    const photo = {
+      ...{ id: freshId(), blob: hash, mediaType: 'image/png', subject, caption: 'posted' },
+      takenAt: { local: '2026-01-05T09:00:00' },
+    };
+    const posted = { device: 'elsewhere', seq: 1, words: 'photograph from elsewhere' };
+    await this.#post(study, posted, { v: 1, e: 'photo.add', photo });
+    return hash;
+  }
+
+  async #post(study: string, { device, seq, words }: Posted, entry: Entry): Promise<void> {
+    const id = freshId();
     const change: Change = {
       ...{ id, study: this.studies[study] ?? '', device, seq, by: 'test', gesture: id, words },
       clock: clockText({ ms: Date.now(), count: 0, device }),
-      saw: {},
-      entries: [
-        {
-          v: 1,
-          e: 'claim.put',
-          claim: {
-            ...{ id: claim, words, how: 'guessed', by: 'test', about: [], evidence: [] },
-            heard: '2026-01-05T09:00:00',
-          },
-        },
-      ],
+      ...{ saw: {}, entries: [entry] },
     };
-    const answer = await fetch(`${origin}/api/studies/${change.study}/changes`, {
-      method: 'POST',
-      headers: { authorization: `Bearer ${token}`, 'content-type': 'application/json' },
-      body: JSON.stringify({ changes: [change] }),
-    });
+    const at = `/api/studies/${change.study}/changes`;
+    const body = JSON.stringify({ changes: [change] });
+    const answer = await this.#ask(at, 'POST', 'application/json', body);
     if (!answer.ok) throw new Error(`not acknowledged: ${await answer.text()}`);
+  }
+
+  #ask(path: string, method = 'GET', type?: string, body?: string | Blob): Promise<Response> {
+    const [origin = '', token = ''] = this.address.split('/#token=');
+    const headers = {
+      authorization: `Bearer ${token}`,
+      ...(type === undefined ? {} : { 'content-type': type }),
+    };
+    return fetch(`${origin}${path}`, { method, headers, ...(body === undefined ? {} : { body }) });
   }
 
   /** Ends it at once, whatever it is doing. */

@@ -1,6 +1,8 @@
+import { createHash } from 'node:crypto';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { ChangesAnswer } from '../../src/server/index.ts';
+import type { Change } from '../../src/study/index.ts';
 import { seenText } from './browser.ts';
 import { CLEAN, DemoServer } from './demo-server.ts';
 import { Tablet } from './tablet.ts';
@@ -8,6 +10,13 @@ import { Tablet } from './tablet.ts';
 /** Over https, under the name of the machine, as a tablet in the workshop does it. */
 
 const MARKS = 50;
+const PHOTOS = 20;
+const PART = '40-004';
+/** One dot. */
+const PNG = Buffer.from(
+  'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg==',
+  'base64',
+);
 let server: DemoServer;
 let tablet: Tablet;
 
@@ -39,18 +48,44 @@ async function mark(page: Page, words: string): Promise<void> {
   await page.getByRole('article', { name: words, exact: true }).waitFor();
 }
 
-/** Words of every change that the desk holds of the study. */
-async function atDesk(): Promise<string[]> {
+async function askDesk(at: string): Promise<Response> {
   const [origin = '', token = ''] = server.address.split('/#token=');
-  const answer = await fetch(
-    `${origin}/api${path().replace('/s/', '/studies/')}/changes?limit=5000`,
-    {
-      headers: { authorization: `Bearer ${token}` },
-    },
-  );
-  const { changes } = (await answer.json()) as ChangesAnswer;
-  return changes.map((c) => c.change.words);
+  return fetch(`${origin}/api${at}`, { headers: { authorization: `Bearer ${token}` } });
 }
+
+/** Every change that the desk holds of the study. */
+async function atDesk(): Promise<Change[]> {
+  const answer = await askDesk(`/studies/${server.studies[CLEAN]}/changes?limit=5000`);
+  return ((await answer.json()) as ChangesAnswer).changes.map((c) => c.change);
+}
+
+const marksIn = (changes: readonly Change[]): string[] =>
+  changes.flatMap(({ words }) => /mark \d+$/.exec(words)?.[0] ?? []);
+const photosIn = (changes: readonly Change[]) =>
+  changes.flatMap((c) => c.entries.flatMap((e) => (e.e === 'photo.add' ? [e.photo] : [])));
+
+const digestOf = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
+
+/** Pictures that differ, each of 300 kB: what follows the end of a PNG is not looked at. */
+const pictures = Array.from({ length: PHOTOS }, (_, i) => ({
+  name: `photograph ${i + 1}.png`,
+  mimeType: 'image/png',
+  buffer: Buffer.concat([PNG, Buffer.alloc(300_000, `photograph ${i + 1};`)]),
+}));
+
+async function takeInHand(page: Page, part: string): Promise<void> {
+  await page.getByRole('searchbox').fill(part);
+  await page.getByRole('button', { name: part, exact: true }).click();
+  await page.locator('.in-hand').waitFor();
+}
+
+/** How many pictures of the part in hand are drawn. */
+const drawn = (page: Page) =>
+  page
+    .locator('.photos img')
+    .evaluateAll(
+      (all) => all.filter((img) => (img as { naturalWidth?: number }).naturalWidth).length,
+    );
 
 it('can be installed, is copied to the device, and keeps no answer of the server in a cache', async () => {
   const page = await tablet.pair(server.lan.code, 'tablet at hoist 2');
@@ -75,28 +110,86 @@ const CACHED = `(async () => {
   return paths;
 })()`;
 
-it(`${MARKS} marks made while the server is down outlive a killed tablet, and arrive once`, async () => {
+it(`${MARKS} marks and ${PHOTOS} photographs made while the server is down outlive a killed tablet, and arrive once`, async () => {
   await server.kill();
   const before = await tablet.open(path('/claims'));
   for (let i = 1; i <= MARKS / 2; i++) await mark(before, `mark ${i}`);
-  await state(before, new RegExp(`^${MARKS / 2} kept here`)).waitFor();
+  await before.getByRole('link', { name: 'Parts', exact: true }).click();
+  await takeInHand(before, PART);
+  await before.getByLabel('Add files').setInputFiles(pictures);
+  await state(before, new RegExp(`^${MARKS / 2 + PHOTOS} kept here`)).waitFor();
   await tablet.kill();
   await tablet.switchOn();
 
-  const page = await tablet.open(path('/claims'));
+  const page = await tablet.open(path('/parts'));
+  await takeInHand(page, PART);
+  await expect.poll(() => drawn(page), { timeout: 60_000 }).toBe(PHOTOS);
+  await page.getByRole('link', { name: 'Claims' }).click();
   for (let i = MARKS / 2 + 1; i <= MARKS; i++) await mark(page, `mark ${i}`);
-  await state(page, new RegExp(`^${MARKS} kept here`)).waitFor();
-  expect(await page.getByRole('article', { name: /^mark \d+$/ }).count()).toBe(MARKS);
+  await state(page, new RegExp(`^${MARKS + PHOTOS} kept here`)).waitFor();
+  await deviceSays(page, `with ${PHOTOS} files`);
   await tablet.kill();
   await server.run();
-  expect((await atDesk()).filter((words) => words.includes('mark '))).toEqual([]);
+  expect(marksIn(await atDesk())).toEqual([]);
 
+  const start = performance.now();
   await tablet.switchOn();
   const back = await tablet.open(path('/claims'));
   await state(back, /^saved$/).waitFor();
-  const arrived = (await atDesk()).flatMap((words) => /mark \d+/.exec(words)?.[0] ?? []);
-  expect(arrived).toEqual(Array.from({ length: MARKS }, (_, i) => `mark ${i + 1}`));
+  const seconds = (performance.now() - start) / 1000;
+  console.log(`browser started and ${MARKS + PHOTOS} changes sent in ${seconds.toFixed(1)} s`);
+  const arrived = await atDesk();
+  expect(marksIn(arrived)).toEqual(Array.from({ length: MARKS }, (_, i) => `mark ${i + 1}`));
+  const hashes = photosIn(arrived).map((photo) => photo.blob);
+  expect(hashes).toEqual(pictures.map(({ buffer }) => digestOf(buffer)));
+  for (const hash of hashes) {
+    const bytes = await (await askDesk(`/blobs/${hash}`)).arrayBuffer();
+    expect(digestOf(new Uint8Array(bytes))).toBe(hash);
+  }
   await back.close();
+});
+
+it('another device sees the photographs, and what is no picture is never shown or run', async () => {
+  const page = await tablet.open(path('/parts'));
+  await takeInHand(page, PART);
+  await expect.poll(() => drawn(page), { timeout: 60_000 }).toBe(PHOTOS);
+  const script = '<script>document.title="run"</script>';
+  for (const [name, body] of [
+    ['drawing.svg', `<svg xmlns="http://www.w3.org/2000/svg">${script}</svg>`],
+    ['page.html', `<!doctype html>${script}`],
+    ['drawing named.png', `<svg xmlns="http://www.w3.org/2000/svg">${script}</svg>`],
+  ] as const) {
+    const file = { name, mimeType: 'image/png', buffer: Buffer.from(body) };
+    await page.getByLabel('Add files').setInputFiles(file);
+    await page.getByText(name, { exact: false }).waitFor();
+    await page.getByText('Save the photograph as JPEG or PNG').waitFor();
+  }
+  // A record from elsewhere may say "image/png" of anything: its bytes decide.
+  const html = Buffer.from(`<!doctype html>${script}`);
+  const hash = await server.postPhoto(CLEAN, PART, html);
+  await page.locator('.photo-missing', { hasText: 'no picture' }).waitFor();
+  const answer = await askDesk(`/blobs/${hash}`);
+  expect(answer.headers.get('content-type')).toBe('application/octet-stream');
+  expect(answer.headers.get('content-disposition')).toContain('attachment');
+  expect(answer.headers.get('content-security-policy')).toContain('sandbox');
+  expect(await page.title()).not.toBe('run');
+  expect(photosIn(await atDesk())).toHaveLength(PHOTOS + 1);
+  await page.close();
+});
+
+it('a photograph for which the browser has no room is refused, and nothing of it recorded', async () => {
+  const page = await tablet.open(path('/parts'));
+  await takeInHand(page, PART);
+  const devtools = await tablet.context.newCDPSession(page);
+  await devtools.send('Storage.overrideQuotaForOrigin', { origin: tablet.origin, quotaSize: 1 });
+  const large = Buffer.concat([PNG, Buffer.alloc(20_000_000, 'large')]);
+  await page
+    .getByLabel('Add files')
+    .setInputFiles({ name: 'large.png', mimeType: 'image/png', buffer: large });
+  await page.getByText('the browser gives this application no more room').waitFor();
+  expect(photosIn(await atDesk()).map((p) => p.blob)).not.toContain(digestOf(large));
+  await devtools.send('Storage.overrideQuotaForOrigin', { origin: tablet.origin });
+  await page.close();
 });
 
 it('without a server the list shows the copies of this device, and one can be taken off it', async () => {

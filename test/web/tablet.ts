@@ -53,6 +53,7 @@ export class Tablet {
   /** A page of the desk's address; the first one is opened by pairing. */
   async open(path: string): Promise<Page> {
     const page = await this.context.newPage();
+    await page.setViewportSize({ width: 1440, height: 900 });
     page.setDefaultTimeout(60_000);
     await page.goto(`${this.origin}${path}`);
     return page;

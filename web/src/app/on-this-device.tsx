@@ -7,7 +7,7 @@ import { type PagesKept, usePagesKept } from './pages-kept.ts';
 export function OnThisDevice() {
   const pages = usePagesKept();
   const storage = useDeviceStorage();
-  const { isCopied } = useSaveState();
+  const { isCopied, others } = useSaveState();
   return (
     <>
       <h3>On this device</h3>
@@ -28,6 +28,9 @@ export function OnThisDevice() {
           {isNearlyFull(storage) &&
             ' It is nearly full: have all sent, then take studies off this device at the list of studies.'}
         </p>
+      )}
+      {others.length > 0 && (
+        <p>Also at this study now: {others.map((o) => `${o.by} (${o.device})`).join(', ')}.</p>
       )}
       {storage && <Persistence isPersistent={storage.isPersistent} />}
     </>

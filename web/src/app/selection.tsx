@@ -10,6 +10,9 @@ import {
   useState,
 } from 'react';
 
+import { useClient } from './desk-client.ts';
+import { recorder } from './preferences.ts';
+
 /** The part in hand: one for the map, the table and all else. */
 export interface Selection {
   /** Id of the selected node; undefined when nothing is. */
@@ -48,6 +51,8 @@ export function SelectionProvider({ children }: { readonly children: ReactNode }
   useEffect(() => {
     if (asked.current === undefined) setSelected(search);
   }, [search]);
+  const { desk } = useClient();
+  useEffect(() => void desk.takeInHand(recorder(), selected), [desk, selected]);
   const selection = useMemo(() => ({ selected, select }), [selected, select]);
   return <SelectionContext value={selection}>{children}</SelectionContext>;
 }

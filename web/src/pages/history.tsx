@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useClient, useDesk } from '../app/desk-client.ts';
 import { recorder } from '../app/preferences.ts';
+import { FindingsList } from '../parts/findings-list.tsx';
 import { Refusals } from '../parts/refusals.tsx';
 import { minuteText } from '../parts/time-text.ts';
 import type { HistoryRow } from '../worker/history-rows.ts';
@@ -12,6 +13,7 @@ export function HistoryPage() {
     <div className="page">
       <h1>History</h1>
       <Refusals error={error} />
+      <FoundInRecord />
       <div className="table-scroll">
         <table className="history">
           <thead>
@@ -34,6 +36,18 @@ export function HistoryPage() {
         </table>
       </div>
     </div>
+  );
+}
+
+/** Edits that met, clocks that jumped, changes that have not arrived. */
+function FoundInRecord() {
+  const { data } = useDesk(['findings'], (desk) => desk.findings());
+  if (!data || data.length === 0) return null;
+  return (
+    <section>
+      <h2>Found in the record</h2>
+      <FindingsList findings={data} />
+    </section>
   );
 }
 

@@ -1,9 +1,11 @@
 import { Link } from '@tanstack/react-router';
-import { useDesk } from '../app/desk-client.ts';
+import { useDesk, useSaveState } from '../app/desk-client.ts';
 import { useSelection } from '../app/selection.tsx';
 import { useHeader } from '../app/study-header.ts';
 import { CellShown } from './cell-shown.tsx';
+import { FindingsList } from './findings-list.tsx';
 import { NextReadings } from './next-readings.tsx';
+import { PartPhotos } from './part-photos.tsx';
 
 /** The part in hand: the same one on the map, in the table and wherever it is named. */
 export function InHand() {
@@ -30,6 +32,7 @@ export function InHand() {
         {node.kind}
         {node.above !== '' && `, of ${node.above}`}
       </p>
+      <OthersAt node={node.id} />
       <NextHere node={node.id} />
       <dl>
         {node.cells.map(({ property, words, cell }) => (
@@ -46,6 +49,8 @@ export function InHand() {
           </div>
         ))}
       </dl>
+      <FoundHere node={node.id} />
+      <PartPhotos node={node.id} label={node.label} />
       <p className="acts">
         <Link to="/s/$study/parts" params={{ study }} search={{ part: node.id }}>
           In the table
@@ -56,6 +61,24 @@ export function InHand() {
       </p>
     </section>
   );
+}
+
+/** Who else has this part in hand at the moment. */
+function OthersAt({ node }: { readonly node: string }) {
+  const { others } = useSaveState();
+  return others
+    .filter(({ part }) => part === node)
+    .map(({ page, by, device }) => (
+      <p key={page} className="open">
+        {by} ({device}) has this in hand too.
+      </p>
+    ));
+}
+
+/** Edits that met, and whatever else is odd about the part in hand. */
+function FoundHere({ node }: { readonly node: string }) {
+  const { data } = useDesk(['findings', node], (desk) => desk.findings(node));
+  return <FindingsList findings={data ?? []} />;
 }
 
 /** Readings told of a part in hand, of each sort. */

@@ -2,6 +2,8 @@ import type {
   AckAnswer,
   BlobAnswer,
   ChangesAnswer,
+  HereAnswer,
+  HerePost,
   NewStudy,
   NewStudyAnswer,
   StudiesAnswer,
@@ -45,6 +47,11 @@ export class Api {
   /** Answers once the changes are on disk. */
   post(study: Id, changes: readonly Change[]): Promise<AckAnswer> {
     return this.json('POST', `${studyPath(study)}/changes`, { changes }, LONG_MS);
+  }
+
+  /** Tells who has what in hand in this page, and hears of the others. */
+  here(study: Id, here: HerePost): Promise<HereAnswer> {
+    return this.json('POST', `${studyPath(study)}/here`, here, SHORT_MS);
   }
 
   /** Answers once the bytes are on disk, under their hash. */

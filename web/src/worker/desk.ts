@@ -14,11 +14,14 @@ import {
 import {
   changesOf,
   type Entry,
+  type Finding,
   type Id,
   NODE_KINDS,
   type NodeKind,
+  type Photo,
   propertyWords,
   RefusalError,
+  type Sha256,
   type StudyView,
   ulid,
 } from '../../../src/study/index.ts';
@@ -42,8 +45,10 @@ import { type Gap, gapsOf } from './gaps.ts';
 import { headerOf, type StudyHeader } from './header-of.ts';
 import { type HistoryRow, historyRows } from './history-rows.ts';
 import { type MapModel, mapModel } from './map-model.ts';
+import { namedFindings } from './named-findings.ts';
 import { type NodeStory, nodeStory } from './node-story.ts';
 import { type PartRow, partRows } from './part-rows.ts';
+import { keepPhoto, type PhotoTyped, photoBytes, photosOf } from './photos.ts';
 import { type Asked, Sampling } from './sampling.ts';
 import { NOTHING_WAITS, type SaveState } from './save-state.ts';
 import { type StudyList, studyList } from './study-list.ts';
@@ -146,6 +151,11 @@ export class Desk {
     if (this.#opening?.study === study) await this.#close();
     const { copy } = await this.#started();
     await copy.forget(study);
+  }
+
+  /** Tells the others of the study what is in hand in this page. */
+  takeInHand(by: string, part: Id | undefined): void {
+    this.#open?.takeInHand(by, part);
   }
 
   /** Looks for the server now. */
@@ -276,6 +286,30 @@ export class Desk {
     return nodeStory(this.#sync().view, id);
   }
 
+  /** What was found in the record itself: collisions, clocks that jumped, changes not arrived. */
+  findings(of?: Id): Finding[] {
+    return namedFindings(this.#sync().view, of);
+  }
+
+  photos(subject: Id): readonly Photo[] {
+    return photosOf(this.#sync().view, subject);
+  }
+
+  /** The bytes of a photograph, of the kind that they are. */
+  async photo(hash: Sha256): Promise<Blob> {
+    const { api } = await this.#started();
+    return photoBytes(hash, this.#sync().mirror.store, api);
+  }
+
+  /** On this device's disk when this returns. */
+  async addPhoto(typed: PhotoTyped, by: string): Promise<void> {
+    const sync = this.#sync();
+    const context = { id: freshId(), takenAt: { local: localTime(typed.file.lastModified) } };
+    const entry = await keepPhoto(typed, context, sync.mirror.store);
+    const label = sync.view.node(typed.subject)?.label ?? typed.subject;
+    await sync.record({ by, words: `photograph of ${label}`, entries: [entry] });
+  }
+
   /** What was done, newest first. */
   history(): HistoryRow[] {
     const { view, device } = this.#sync();
@@ -392,8 +426,8 @@ function zoneText(): string {
 }
 
 /** ISO 8601 local time to the second. */
-function localTime(): string {
-  const now = new Date();
+function localTime(ms = Date.now()): string {
+  const now = new Date(ms);
   const local = new Date(now.getTime() - 60_000 * now.getTimezoneOffset());
   return local.toISOString().slice(0, 19);
 }

@@ -1,3 +1,4 @@
+import type { HereAnswer } from '../../../src/server/contract.ts';
 import type { Id, Refusal } from '../../../src/study/index.ts';
 
 /** How far this browser's changes have come. */
@@ -16,8 +17,10 @@ export interface SaveState {
     readonly words: string;
     readonly refusals: readonly Refusal[];
   };
+  /** Other open pages of the study, as the server told last. */
+  readonly others: HereAnswer['others'];
   /** Why something is held by the open page only, and would be lost with it. */
   readonly unkept?: string;
 }
 
-export const NOTHING_WAITS: SaveState = { waiting: 0, files: 0, isCopied: false };
+export const NOTHING_WAITS: SaveState = { waiting: 0, files: 0, isCopied: false, others: [] };

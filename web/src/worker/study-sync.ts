@@ -60,6 +60,8 @@ export class StudySync {
   readonly #waiting: Waiting;
   readonly #pause = new Pause();
   #atOnce = MOST_AT_ONCE;
+  #inHand: { readonly by: string; readonly part?: Id } | undefined;
+  #others: SaveState['others'] = [];
   #refused: SaveState['refused'];
   #unreachable: string | undefined;
   #isClosed = false;
@@ -112,6 +114,11 @@ export class StudySync {
   /** Looks for the server now: the network may be back. */
   nudge(): void {
     this.#pause.end();
+  }
+
+  /** What this page has in hand; the others are told with the next round. */
+  takeInHand(by: string, part: Id | undefined): void {
+    this.#inHand = { by, ...(part === undefined ? {} : { part }) };
   }
 
   /** Does it here at once; the server follows. @throws RefusalError for what no change may carry. */
@@ -189,6 +196,7 @@ export class StudySync {
       } catch (error) {
         this.#unreachable = whatPasses(error) ?? String(error);
         this.#hasMet = false;
+        this.#others = [];
         wait = Math.min(Math.max(1, 2 * wait), LONGEST_WAIT_S);
       }
       if (this.#isClosed) return;
@@ -202,7 +210,14 @@ export class StudySync {
     await this.#alone(() => this.#send());
     await this.#pull();
     await this.mirror.kept();
-    await this.#seeOthers();
+    await this.#seeOtherPages();
+    await this.#meetOthers();
+  }
+
+  async #meetOthers(): Promise<void> {
+    if (!this.#inHand) return;
+    const { others } = await this.api.here(this.study, { page: this.device, ...this.#inHand });
+    this.#others = others;
   }
 
   /**
@@ -225,13 +240,13 @@ export class StudySync {
   }
 
   /** What other pages of this browser recorded, and what has come back. */
-  async #seeOthers(): Promise<void> {
+  async #seeOtherPages(): Promise<void> {
     await this.#waiting.refresh(this.#arrived, this.mirror.failed === undefined);
     if (this.#take(this.#waiting.all)) this.told.changed();
   }
 
   async #send(): Promise<void> {
-    await this.#seeOthers();
+    await this.#seeOtherPages();
     while (this.#waiting.all.length > 0 && !this.#refused && !this.#isClosed) {
       const batch = this.#waiting.all.slice(0, this.#atOnce);
       try {
@@ -308,7 +323,7 @@ export class StudySync {
     const files = [...this.#waiting.files()].filter((hash) => !this.#sentFiles.has(hash));
     this.told.state({
       ...{ waiting: this.#waiting.all.length, files: files.length },
-      isCopied: this.mirror.isUpToDate,
+      ...{ isCopied: this.mirror.isUpToDate, others: this.#others },
       ...(this.#unreachable === undefined ? {} : { unreachable: this.#unreachable }),
       ...(this.#refused ? { refused: this.#refused } : {}),
       ...(unkept === undefined ? {} : { unkept: wordsOf(unkept) }),
