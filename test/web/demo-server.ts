@@ -103,17 +103,18 @@ export class DemoServer {
     return this.#post(study, posted, { v: 1, e: 'claim.put', claim } as const);
   }
 
+  /** Every change that it holds of a study. */
+  async changes(study: string): Promise<Change[]> {
+    const answer = await this.#ask(`/api/studies/${this.studies[study]}/changes?limit=5000`);
+    return ((await answer.json()) as ChangesAnswer).changes.map((c) => c.change);
+  }
+
   /** Posts bytes that are called a picture, whatever they are; returns their hash. */
   async postPhoto(study: string, label: string, bytes: Uint8Array<ArrayBuffer>): Promise<Sha256> {
     const type = 'application/octet-stream';
     const put = await this.#ask('/api/blobs', 'PUT', type, new Blob([bytes]));
     const { hash } = (await put.json()) as BlobAnswer;
-    const parts = await this.#ask(`/api/studies/${this.studies[study]}/changes?limit=5000`);
-    const { changes } = (await parts.json()) as ChangesAnswer;
-    const view = fold(
-      this.studies[study] ?? '',
-      changes.map((c) => c.change),
-    );
+    const view = fold(this.studies[study] ?? '', await this.changes(study));
     const subject = view.find(label)?.id ?? null;
     const photo = {
       ...{ id: freshId(), blob: hash, mediaType: 'image/png', subject, caption: 'posted' },

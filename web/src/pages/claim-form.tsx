@@ -18,12 +18,14 @@ export function ClaimForm({ onMade }: { readonly onMade: (claim: string) => void
   const [about, setAbout] = useState(selected ?? '');
   const [error, setError] = useState<unknown>();
   const keep = async () => {
+    // At once: the next claim may be typed while this one is being kept.
+    setWords('');
     try {
       const id = await desk.claim({ words, how, by: by.trim() || recorder(), about });
-      setWords('');
       setError(undefined);
       onMade(id);
     } catch (problem) {
+      setWords(words);
       setError(problem);
     }
   };
