@@ -1,5 +1,5 @@
-import { IDBFactory, IDBKeyRange } from 'fake-indexeddb';
-import { expect, test } from 'vitest';
+import { IDBFactory, IDBKeyRange, IDBObjectStore } from 'fake-indexeddb';
+import { expect, test, vi } from 'vitest';
 import { openIndexedStore } from '../../src/store/index.ts';
 import { Device, studyPut } from './make-changes.ts';
 import { refusalOf } from './store-contract.ts';
@@ -40,6 +40,23 @@ test('two pages of one browser see and number what the other has kept', async ()
   expect(acks.map((ack) => ack.cursor).sort()).toEqual([1, 2, 3, 4]);
   expect(await two.version()).toBe(4);
   for (const store of [one, two]) expect((await store.studies())[0]?.changes).toBe(4);
+});
+
+test('where the browser gives no more room it is a full disk, and nothing is kept', async () => {
+  const store = await open();
+  const full = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+    throw new DOMException('no room', 'QuotaExceededError');
+  });
+  const device = new Device(STUDY);
+  const change = device.change([studyPut('lost')]);
+  for (const work of [
+    store.append(STUDY, [change], 'R. Example'),
+    store.putBlob([Buffer.from('x')]),
+  ])
+    expect(await refusalOf(work)).toMatchObject({ code: 'disk-full' });
+  full.mockRestore();
+  expect(await store.studies()).toEqual([]);
+  expect((await store.append(STUDY, [change], 'R. Example')).added).toBe(1);
 });
 
 test('a store of a newer version is refused and left alone', async () => {

@@ -175,21 +175,6 @@ it('another device sees the photographs, and what is no picture is never shown o
   await page.close();
 });
 
-it('a photograph for which the browser has no room is refused, and nothing of it recorded', async () => {
-  const page = await tablet.open(path('/parts'));
-  await takeInHand(page, PART);
-  const devtools = await tablet.context.newCDPSession(page);
-  await devtools.send('Storage.overrideQuotaForOrigin', { origin: tablet.origin, quotaSize: 1 });
-  const large = Buffer.concat([PNG, Buffer.alloc(8_000_000, 'large')]);
-  await page
-    .getByLabel('Add files')
-    .setInputFiles({ name: 'large.png', mimeType: 'image/png', buffer: large });
-  await page.getByText('the browser gives this application no more room').waitFor();
-  expect(photosIn(await atDesk()).map((p) => p.blob)).not.toContain(digestOf(large));
-  await devtools.send('Storage.overrideQuotaForOrigin', { origin: tablet.origin });
-  await page.close();
-});
-
 it('without a server the list shows the copies of this device, and one can be taken off it', async () => {
   await server.kill();
   const page = await tablet.open('/');

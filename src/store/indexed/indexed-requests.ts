@@ -63,7 +63,7 @@ export async function written<T>(
     } catch {
       // It was aborted already: by the error that is thrown on.
     }
-    throw error;
+    throw asRefusal(error);
   }
   await ended;
   return result;
