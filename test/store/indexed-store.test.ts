@@ -49,11 +49,11 @@ test('where the browser gives no more room it is a full disk, and nothing is kep
   });
   const device = new Device(STUDY);
   const change = device.change([studyPut('lost')]);
-  for (const work of [
-    store.append(STUDY, [change], 'R. Example'),
-    store.putBlob([Buffer.from('x')]),
-  ])
-    expect(await refusalOf(work)).toMatchObject({ code: 'disk-full' });
+  const works = [
+    () => store.append(STUDY, [change], 'R. Example'),
+    () => store.putBlob([Buffer.from('x')]),
+  ];
+  for (const work of works) expect(await refusalOf(work())).toMatchObject({ code: 'disk-full' });
   full.mockRestore();
   expect(await store.studies()).toEqual([]);
   expect((await store.append(STUDY, [change], 'R. Example')).added).toBe(1);

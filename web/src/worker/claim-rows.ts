@@ -157,3 +157,18 @@ export function tieEntries(
     ],
   };
 }
+
+/** @throws RefusalError without a reason. */
+export function withdrawEntries(view: StudyView, id: Id, why: string) {
+  if (why.trim() === '')
+    throw new RefusalError({
+      code: 'bad-value',
+      place: { column: 'reason' },
+      value: '',
+      why: 'a claim is withdrawn without a reason',
+      next: 'Say in a few words why it does not stand.',
+    });
+  const claim = view.claims().find((c) => c.id === id);
+  const entries: Entry[] = [{ v: 1, e: 'claim.withdraw', id, why: why.trim() }];
+  return { words: `withdraw claim: ${claim?.words ?? id}`, entries };
+}

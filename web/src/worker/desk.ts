@@ -20,10 +20,8 @@ import {
   type NodeKind,
   type Photo,
   propertyWords,
-  RefusalError,
   type Sha256,
   type StudyView,
-  ulid,
 } from '../../../src/study/index.ts';
 import type { AnswerSheet } from './answer-sheet.ts';
 import { AnswersOf, answerValues, questionOf } from './answers-of.ts';
@@ -36,6 +34,7 @@ import {
   claimRow,
   type TieTyped,
   tieEntries,
+  withdrawEntries,
 } from './claim-rows.ts';
 import { type CostSteps, costSteps } from './cost-by-cause.ts';
 import { DeviceCopy } from './device-copy.ts';
@@ -44,6 +43,7 @@ import { type CellEdit, editEntries } from './edit-cell.ts';
 import { type Gap, gapsOf } from './gaps.ts';
 import { headerOf, type StudyHeader } from './header-of.ts';
 import { type HistoryRow, historyRows } from './history-rows.ts';
+import { freshId, localTime, zoneText } from './local-time.ts';
 import { type MapModel, mapModel } from './map-model.ts';
 import { namedFindings } from './named-findings.ts';
 import { type NodeStory, nodeStory } from './node-story.ts';
@@ -335,21 +335,7 @@ export class Desk {
   }
 
   withdrawClaim(id: Id, why: string, by: string): Promise<void> {
-    if (why.trim() === '')
-      throw new RefusalError({
-        code: 'bad-value',
-        place: { column: 'reason' },
-        value: '',
-        why: 'a claim is withdrawn without a reason',
-        next: 'Say in a few words why it does not stand.',
-      });
-    const claim = this.#sync()
-      .view.claims()
-      .find((c) => c.id === id);
-    return this.#record(by, {
-      words: `withdraw claim: ${claim?.words ?? id}`,
-      entries: [{ v: 1, e: 'claim.withdraw', id, why: why.trim() }],
-    });
+    return this.#record(by, withdrawEntries(this.#sync().view, id, why));
   }
 
   chooseReading(subject: Id, property: string, reading: Id, by: string): Promise<void> {
@@ -412,22 +398,4 @@ export class Desk {
     if (this.#answers?.view !== view) this.#answers = { view, of: new AnswersOf(view, questions) };
     return this.#answers.of;
   }
-}
-
-const freshId = (): Id => ulid(Date.now(), Math.random);
-
-/** How this browser's clock stands to UTC: "UTC", "UTC+02:00". */
-function zoneText(): string {
-  const minutes = -new Date().getTimezoneOffset();
-  if (minutes === 0) return 'UTC';
-  const two = (n: number) => String(Math.floor(n)).padStart(2, '0');
-  const size = Math.abs(minutes);
-  return `UTC${minutes < 0 ? '−' : '+'}${two(size / 60)}:${two(size % 60)}`;
-}
-
-/** ISO 8601 local time to the second. */
-function localTime(ms = Date.now()): string {
-  const now = new Date(ms);
-  const local = new Date(now.getTime() - 60_000 * now.getTimezoneOffset());
-  return local.toISOString().slice(0, 19);
 }
