@@ -51,6 +51,7 @@ test('lists every route', async () => {
     'POST /api/pairing',
     'POST /api/studies',
     'POST /api/studies/{study}/changes',
+    'POST /api/studies/{study}/here',
     'POST /api/studies/{study}/import',
     'PUT /api/blobs',
   ]);
