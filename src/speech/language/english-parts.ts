@@ -1,125 +1,117 @@
+import { ENGLISH_ALIASES } from './english-names.ts';
 import type { LanguagePack } from './pack.ts';
 
 const list = (words: string): string[] => words.split(' ');
 const phrases = (text: string): string[] => text.split(',').map((one) => one.trim());
 
-/** How people call what a record lists under another name. Common practice, no source. */
-const ALIASES = `
-pack = traction battery
-battery pack = traction battery
-battery = traction battery
-traction pack = traction battery
-pack floor = floor welded plank
-battery floor = floor welded plank
-planks = floor welded plank
-plank floor = floor welded plank
-battery lid = lid
-pack lid = lid
-top cover = lid
-lid seal = lid cord gasket
-cord = lid cord gasket
-gasket cord = lid cord gasket
-crash beam = side crash beam
-crash beams = side crash beam
-side beam = side crash beam
-subframe = cradle
-sub frame = cradle
-rear subframe = rear cradle
-front subframe = front cradle
-hood = bonnet
-windshield = windscreen
-front screen = windscreen
-tire = tyre
-tires = tyre
-tyres = tyre
-brake disc = disc
-brake disk = disc
-brake rotor = disc
-brake caliper = caliper and pads
-brake calliper = caliper and pads
-wishbone = lower control arm
-control arm = lower control arm
-sway bar = anti-roll bar
-roll bar = anti-roll bar
-drop link = anti-roll link
-shock absorber = damper
-shock = damper
-upright = knuckle
-wheel carrier = knuckle
-steering rack = electric rack
-rack = electric rack
-half shaft = half shaft
-driveshaft = half shaft
-drive shaft = half shaft
-twelve volt battery = 12 V battery
-12 volt battery = 12 V battery
-aux battery = 12 V battery
-bumper = bumper cover
-bumper skin = bumper cover
-headlight = headlamp
-tail lamp = rear lamp
-tail light = rear lamp
-undertray = underbody shield
-under tray = underbody shield
-undershield = underbody shield
-belly pan = underbody shield
-dash = dash panel
-dashboard = instrument panel skin
-dash beam = instrument panel carrier beam
-cross car beam = instrument panel carrier beam
-bulkhead = bulkhead cab to cargo
-partition = bulkhead cab to cargo
-cargo floor = cargo floor board
-load floor = load floor panel
-ply floor = cargo floor board
-inverter = inverter on top of drive unit
-motor = stator and housing
-charger = on-board charger
-onboard charger = on-board charger
-compressor = electric compressor
-radiator = cooling module
-cooling pack = cooling module
-heater = coolant heater
-climate unit = climate box
-junction box = junction and contactor box
-contactor box = junction and contactor box
-cells = cell
-cold plate = cold plate
-cooling plate = cold plate
-rear header = rear header cross member
-front cross = front cross extrusion
-side frame = side wall profile
-side profile = side wall profile
-side wall = side wall profile
-drive unit = drive unit, power electronics
-e axle = drive unit, power electronics
-seats = seat
+/** Words of the trade that stand for one another in names. Common practice, no source. */
+const SYNONYMS = `
+cover = lid
 loom = harness
-body loom = body harness
-crush can = crush can
-crush cans = crush can
-crash can = crush can
-door skin = door shell
-sliding door = sliding side door shell
-barn door = rear barn door
-back doors = rear barn door
-wheels = wheel
-whole van = *vehicle
-whole vehicle = *vehicle
-the van = *vehicle
-this van = *vehicle
-`;
+wiring = harness
+arm = link arm
+rod = link
+upright = knuckle
+shock = damper
+shocker = damper
+bushing = bush
+rubbers = bush
+rotor = rotor disc
+pan = sump
+tray = shield
+cord = gasket
+rope = gasket
+seal = seal gasket sealer
+sealant = sealer
+mastic = sealer
+goo = filler sealer
+paste = filler
+pipe = tube hose line
+hose = hose tube
+line = line tube
+wire = cable
+lead = cable
+strip = profile
+crossbar = beam
+bracing = reinforcement
+stiffener = reinforcement
+rocker = sill
+post = pillar
+guard = shield
+liner = liner lining
+light = headlamp lamp
+lamp = lamp headlamp
+pane = glass
+window = glass
+plug = connector
+socket = inlet connector
+circuit = board
+dowel = sleeve
+spigot = port
+nipple = port
+stub = port
+breather = vent
+casing = case
+housing = housing case
+panelling = lining
+bottle = reservoir
+tank = reservoir
+stopper = bush
+isolator = mount
+hanger = mount
+facia = skin
+calliper = caliper
+stabiliser = anti
+stabilizer = anti
+rim = wheel
+`
+  .trim()
+  .split('\n')
+  .map((line) => {
+    const [said = '', means = ''] = line.split('=').map((part) => part.trim());
+    return [said, means.split(' ')] as const;
+  });
 
 export const ENGLISH_PARTS: Pick<
   LanguagePack,
-  'aliases' | 'modifiers' | 'weak' | 'sides' | 'beside' | 'turning' | 'belonging'
+  | 'aliases'
+  | 'synonyms'
+  | 'hollow'
+  | 'attaching'
+  | 'pointing'
+  | 'places'
+  | 'modifiers'
+  | 'weak'
+  | 'sides'
+  | 'beside'
+  | 'turning'
+  | 'belonging'
 > = {
-  aliases: ALIASES.trim()
-    .split('\n')
-    .map((line) => {
-      const [said = '', means = ''] = line.split('=').map((part) => part.trim());
-      return [said, means] as const;
-    }),
+  aliases: ENGLISH_ALIASES,
+  synonyms: SYNONYMS,
+  hollow: list(
+    'set weldment half halves member members system assembly modules module sundries kit',
+  ),
+  attaching: list('screw bolt nut clip stud rivet washer bush bushing mount fastener fixing'),
+  pointing: list(
+    "the this that these those and then now so well okay right is it's that's its their our your with",
+  ),
+  places: {
+    front: 'front',
+    rear: 'rear',
+    back: 'rear',
+    upper: 'upper',
+    lower: 'lower',
+    inner: 'inner',
+    outer: 'outer',
+    passenger: 'passenger',
+    driver: 'driver',
+    "passenger's": 'passenger',
+    "driver's": 'driver',
+    narrow: 'narrow',
+    wide: 'wide',
+    fore: 'front',
+  },
   modifiers: list(
     'front rear side inner outer upper lower left right lh rh top bottom set small mixed assembly and of with on to in for under off hard mounted welded moulded laminated tempered electric inside outside wide narrow long short main big driver passenger type cab cargo body load loose steel high low cross hand center centre middle new old bagged captive floor-mounted full half door vehicle van',
   ),
@@ -131,7 +123,7 @@ export const ENGLISH_PARTS: Pick<
     right: phrases('right hand, right side, right one, right, offside, passenger side'),
   },
   beside: phrases(
-    'than, across, along, to, into, onto, against, behind, above, below, under, underneath, over, between, from, through, near, beside, next to, in front of, like, with, without, not, by, around, past, before, after, for, in',
+    'than, across, along, to, into, onto, against, behind, above, below, under, underneath, over, between, from, through, near, beside, next to, in front of, like, with, without, not, by, around, past, before, after, for, in, because of, instead of, rather than, compared with, compared to, a, an, same as, as the, off, inside, outside, round, at, of',
   ),
   turning: phrases(
     'on to, onto, over to, back to, move to, moving to, moving on to, go to, going to, come to, coming to, get to, look at, looking at, here is, have, got, take, start with, starting with, up to, hand on, and now, for, as for, finger on, down to, round to, along to',

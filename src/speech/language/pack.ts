@@ -89,6 +89,16 @@ export interface LanguagePack {
   readonly sides: { readonly left: readonly string[]; readonly right: readonly string[] };
   /** What people say, and what the record calls it. */
   readonly aliases: readonly (readonly [said: string, means: string])[];
+  /** A word of the trade, and the words of names that it may stand for. */
+  readonly synonyms: readonly (readonly [said: string, means: readonly string[]])[];
+  /** Nouns that close a name and say nothing: "set", "weldment". */
+  readonly hollow: readonly string[];
+  /** What holds or bears another part: alone, it is that of the part in hand. */
+  readonly attaching: readonly string[];
+  /** Before a noun: what follows is spoken of. */
+  readonly pointing: readonly string[];
+  /** Places of the vehicle as said, with the word that names have. */
+  readonly places: Readonly<Record<string, string>>;
   /** Before a part: it is then not what is spoken of. */
   readonly beside: readonly string[];
   /** Before a part: it is then what is spoken of from here on. */

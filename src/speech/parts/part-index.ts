@@ -48,9 +48,11 @@ export class PartIndex {
   readonly #byWord = new Map<string, PartName[]>();
   readonly #modifiers: ReadonlySet<string>;
   readonly #weak: ReadonlySet<string>;
+  readonly #hollow: ReadonlySet<string>;
 
   constructor(parts: readonly SpokenPart[], pack: LanguagePack) {
     this.#modifiers = new Set(pack.modifiers.map(stem));
+    this.#hollow = new Set(pack.hollow.map(stem));
     const told = [...pack.materials, ...pack.processes].flatMap((term) => term.said);
     const elsewhere = [...Object.keys(pack.sizes), ...told.flatMap(phraseWords)];
     this.#weak = new Set([...pack.weak, ...elsewhere].map(stem));
@@ -90,6 +92,36 @@ export class PartIndex {
 
   isModifier(word: string): boolean {
     return this.#modifiers.has(word);
+  }
+
+  /** Front, rear and so on by its name or by that of its assembly. */
+  isPlaced(name: PartName, place: string): boolean {
+    const above = this.names.find((one) => one.parts.some((part) => part.id === name.parent));
+    return [name, above].some((one) => one?.main.includes(place) ?? false);
+  }
+
+  /** The nouns that close a name: "bar" of "anti-roll bar front", "case" too of "gear case halves". */
+  heads(name: PartName): readonly string[] {
+    const words = name.main.filter((word) => !this.#modifiers.has(word));
+    const last = words.findLastIndex((word) => !this.#hollow.has(word));
+    return words.slice(Math.max(0, last));
+  }
+
+  /** The names that a fastener, bush or mount of a part in hand goes by. */
+  attachedTo(noun: string, hand: readonly SpokenPart[]): readonly PartName[] {
+    const own = this.having(noun).filter((name) => this.heads(name).includes(noun));
+    const held = this.names.filter((name) => hand.some((part) => name.parts.includes(part)));
+    return own.filter((name) =>
+      held.some((one) =>
+        one.parts.some((part) => part.kind === 'assembly')
+          ? name.parent === one.parts[0]?.id &&
+            own.filter((o) => o.parent === name.parent).length === 1
+          : name.parent === one.parent &&
+            name !== one &&
+            this.telling(one).length > 0 &&
+            this.telling(one).every((word) => name.main.includes(word)),
+      ),
+    );
   }
 
   /** Words of a name that could stand for it. */
