@@ -7,7 +7,9 @@ import { WayReader } from './facts/way-reader.ts';
 import type { DraftKind, LanguagePack } from './language/pack.ts';
 import { type Mention, MentionFinder } from './parts/mentions.ts';
 import { PartIndex, type SpokenPart } from './parts/part-index.ts';
+import { type Subject, SubjectFinder } from './subject-finder.ts';
 import { phraseSet } from './words/phrases.ts';
+import { respell } from './words/respell.ts';
 import { type Token, tokensOf, wordsOf } from './words/tokens.ts';
 
 /** Something that may go into the record once a person has accepted it. */
@@ -54,17 +56,19 @@ export function readDrafts(
   parts: readonly SpokenPart[],
   pack: LanguagePack,
 ): SpeechReading {
-  const tokens = tokensOf(cues);
-  const mentions = new MentionFinder(new PartIndex(parts, pack), parts, pack).find(tokens, []);
+  const index = new PartIndex(parts, pack);
+  const said = tokensOf(cues);
+  const tokens = respell(said, tradePhrases(index, pack), new Set(pack.common));
+  const mentions = new MentionFinder(index, parts, pack).find(tokens, []);
   const { facts, bare } = findFacts(tokens, mentions, pack);
   const back = new TakenBack(tokens, pack);
   const denied = new Set(facts.filter((fact, i) => back.isDenied(fact, facts[i - 1])));
   const corrected = back.correctedBy(facts, denied, bare);
   const ways = new WayReader(tokens, pack);
-  const subjects = new SubjectFinder(tokens, mentions, facts, pack);
+  const subjects = new SubjectFinder(tokens, mentions, facts, index, pack);
   const standing = facts.filter((fact) => !denied.has(fact) && !corrected.has(fact));
   return {
-    tokens,
+    tokens: said,
     mentions,
     drafts: standing.map((fact) => {
       const i = facts.indexOf(fact);
@@ -80,6 +84,16 @@ export function readDrafts(
     marks: marksOf(tokens, pack),
   };
 }
+
+/** All that people may say of parts and how they are made, to be known by its sound. */
+const tradePhrases = (index: PartIndex, pack: LanguagePack): string[] => [
+  ...[...pack.materials, ...pack.processes, ...pack.joints].flatMap((term) => term.said),
+  ...pack.aliases.map(([said]) => said),
+  ...index.names.flatMap(({ main }) => [
+    main.join(' '),
+    ...main.map((_, i) => main.slice(i, i + 2).join(' ')),
+  ]),
+];
 
 /** A term straight behind another shares its word of doubt: "probably stamped steel". */
 function wayOf(ways: WayReader, facts: readonly Fact[], i: number): Way {
@@ -115,88 +129,4 @@ function draftOf(tokens: readonly Token[], fact: Fact, subject: Subject, how: Wa
     ...(claim === undefined ? {} : { claim }),
     how,
   };
-}
-
-interface Subject {
-  readonly parts: readonly SpokenPart[];
-  readonly by: Draft['partBy'];
-}
-
-/** Says what a fact is about. */
-class SubjectFinder {
-  readonly #tokens: readonly Token[];
-  readonly #mentions: readonly Mention[];
-  readonly #facts: readonly Fact[];
-  readonly #belonging: ReturnType<typeof phraseSet>;
-  readonly #articles: ReadonlySet<string>;
-
-  constructor(
-    tokens: readonly Token[],
-    mentions: readonly Mention[],
-    facts: readonly Fact[],
-    pack: LanguagePack,
-  ) {
-    this.#tokens = tokens;
-    this.#mentions = mentions;
-    this.#facts = facts;
-    this.#belonging = phraseSet(pack.belonging);
-    this.#articles = new Set(pack.articles);
-  }
-
-  of(fact: Fact): Subject {
-    const inside =
-      fact.kind === 'count'
-        ? this.#mentions.find((m) => m.from >= fact.from && m.to <= fact.to)
-        : undefined;
-    const named = inside ?? this.#behind(fact) ?? this.#belongsTo(fact);
-    if (named) return { parts: named.parts, by: 'name' };
-    const before = this.#before(fact);
-    if (!before) return { parts: [], by: 'nothing' };
-    const isNear =
-      this.#tokens[before.from]?.turn === this.#tokens[fact.from]?.turn &&
-      fact.from - before.to < 12;
-    return { parts: before.parts, by: isNear ? 'name' : 'in hand' };
-  }
-
-  /** "a moulded glass polyester lid": the part straight behind what describes it. */
-  #behind(fact: Fact): Mention | undefined {
-    if (!['material', 'process', 'joint', 'quantity'].includes(fact.kind)) return undefined;
-    let at = fact.to;
-    for (const next of this.#facts.filter((f) => f.from >= fact.to)) {
-      if (next.from !== at || next.quantity) break;
-      at = next.to;
-    }
-    if (this.#tokens[at - 1]?.ends || this.#tokens[at]?.turn !== this.#tokens[fact.from]?.turn)
-      return undefined;
-    return this.#mentions.find((m) => m.from === at);
-  }
-
-  /** "sixty two screws round the lid". */
-  #belongsTo(fact: Fact): Mention | undefined {
-    if (this.#tokens[fact.to - 1]?.ends) return undefined;
-    const gap = [0, 1].find((i) => this.#belonging.at(this.#tokens, fact.to + i));
-    const hit = gap === undefined ? undefined : this.#belonging.at(this.#tokens, fact.to + gap);
-    if (!hit || fact.kind === 'reason' || fact.kind === 'comparison') return undefined;
-    let at = hit.to;
-    while (this.#articles.has(this.#tokens[at]?.word ?? '')) at++;
-    return this.#mentions.find(
-      (m) => m.from === at && this.#tokens[at]?.turn === this.#tokens[fact.from]?.turn,
-    );
-  }
-
-  #before(fact: Fact): Mention | undefined {
-    let last: Mention | undefined;
-    for (const mention of this.#mentions) {
-      if (mention.from >= fact.from) break;
-      if (mention.subject && !this.#isCounted(mention)) last = mention;
-    }
-    return last;
-  }
-
-  /** "on four bushes": what is counted on a part does not take its place. */
-  #isCounted(mention: Mention): boolean {
-    return this.#facts.some(
-      (fact) => fact.kind === 'count' && mention.from >= fact.from && mention.to <= fact.to,
-    );
-  }
 }

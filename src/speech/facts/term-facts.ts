@@ -9,10 +9,30 @@ interface Said {
   readonly claim?: string;
 }
 
+const SIZES = new Set(['size', 'quality']);
 const REASON_WORDS = 9;
 const THAN_WORDS = 4;
 /** Directions that are also said of much else: a verb of motion stands close before them. */
-const SHORT_DIRECTION = 2;
+const FREE_DIRECTION =
+  /^(?:from|straight|out|off|over|in|across|along|fore|side)$|(?:ways|wards|wise)$/;
+/** Words that make a comparison of size without "than": "way shorter". */
+const MUCH = new Set([
+  'much',
+  'way',
+  'far',
+  'lot',
+  'bit',
+  'slightly',
+  'even',
+  'touch',
+  'little',
+  'is',
+  "it's",
+  'are',
+  "one's",
+  'more',
+  'good',
+]);
 
 /** Finds materials, processes, joints, directions, comparisons, frequency words and reasons. */
 export class TermFacts {
@@ -48,12 +68,15 @@ export class TermFacts {
         : kind === 'comparison'
           ? this.#thanEnd(hit.to)
           : hit.to;
-    if (claim === 'size' && to === hit.to) return undefined;
+    if (SIZES.has(claim ?? '') && to === hit.to && !MUCH.has(this.#tokens[from - 1]?.word ?? ''))
+      return undefined;
     return { kind, from, to, term, ...(claim === undefined ? {} : { claim }) };
   }
 
   #moves(from: number, to: number): boolean {
-    const reach = to - from < SHORT_DIRECTION ? 3 : 7;
+    const first = this.#tokens[from]?.word ?? '';
+    if (FREE_DIRECTION.test(first) && (to - from > 1 || first.length > 6)) return true;
+    const reach = to - from < 2 ? 3 : 7;
     for (let i = from - 1; i >= Math.max(0, from - reach); i--) {
       if (this.#tokens[i]?.turn !== this.#tokens[from]?.turn) return false;
       if (this.#motions.has(this.#tokens[i]?.word ?? '')) return true;

@@ -31,6 +31,13 @@ export function soundOf(word: string): string {
   return open + heard.replace(/[aeiouyh]/g, '').replace(/(.)\1+/g, '$1');
 }
 
+/** Several words in one breath, as their consonants sound. */
+export const soundOfWords = (words: readonly string[]): string =>
+  words
+    .map((word, i) => (i === 0 ? soundOf(word) : soundOf(word).replace(/^a/, '')))
+    .join('')
+    .replace(/(.)\1+/g, '$1');
+
 /** Steps of one letter (put in, left out, changed, swapped with the next) between two words. */
 export function letterSteps(a: string, b: string): number {
   const rows = Array.from({ length: a.length + 1 }, (_, i) => [

@@ -25,12 +25,11 @@ export class Phrases<T> {
   at(tokens: readonly Token[], from: number): PhraseHit<T> | undefined {
     const first = tokens[from];
     const list = first && this.#byFirst.get(first.word);
-    const hit = list?.find(({ words }) =>
-      words.every(
-        (word, i) => tokens[from + i]?.word === word && tokens[from + i]?.turn === first?.turn,
-      ),
-    );
-    return hit && { to: from + hit.words.length, value: hit.value };
+    for (const { words, value } of list ?? []) {
+      const to = endOf(tokens, words, from);
+      if (to !== undefined && tokens[to - 1]?.turn === first?.turn) return { to, value };
+    }
+    return undefined;
   }
 
   /** True when a phrase lies wholly between two words. */
@@ -49,11 +48,23 @@ export class Phrases<T> {
 
   #ends(tokens: readonly Token[], from: number, end: number): boolean {
     const list = this.#byFirst.get(tokens[from]?.word ?? '') ?? [];
-    return list.some(
-      ({ words }) =>
-        from + words.length === end && words.every((word, i) => tokens[from + i]?.word === word),
-    );
+    return list.some(({ words }) => endOf(tokens, words, from) === end);
   }
+}
+
+/** Where words that begin at a place end; a word that was joined to the one before is passed over. */
+function endOf(
+  tokens: readonly Token[],
+  words: readonly string[],
+  from: number,
+): number | undefined {
+  let at = from;
+  for (const word of words) {
+    if (tokens[at]?.word !== word) return undefined;
+    at++;
+    while (tokens[at]?.word === '') at++;
+  }
+  return at;
 }
 
 export const phraseSet = (phrases: readonly string[]): Phrases<string> =>

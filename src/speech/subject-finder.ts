@@ -1,0 +1,127 @@
+import type { Fact } from './facts/fact.ts';
+import type { LanguagePack } from './language/pack.ts';
+import type { Mention } from './parts/mentions.ts';
+import { type PartIndex, type SpokenPart, stem } from './parts/part-index.ts';
+import { phraseSet } from './words/phrases.ts';
+import type { Token } from './words/tokens.ts';
+
+const BOLTS = ['bolt', 'screw', 'nut'];
+/** Before a count: what is counted belongs to what was named before. */
+const HOLDING = new Set([
+  'on',
+  'with',
+  'has',
+  'have',
+  'by',
+  'in',
+  'under',
+  'of',
+  "it's",
+  'got',
+  'carries',
+  'needs',
+  'per',
+  'and',
+]);
+
+export interface Subject {
+  readonly parts: readonly SpokenPart[];
+  readonly by: 'name' | 'in hand' | 'nothing';
+}
+
+/** Says what a fact is about. */
+export class SubjectFinder {
+  readonly #tokens: readonly Token[];
+  readonly #mentions: readonly Mention[];
+  readonly #facts: readonly Fact[];
+  readonly #belonging: ReturnType<typeof phraseSet>;
+  readonly #index: PartIndex;
+  readonly #attaching: ReadonlySet<string>;
+  readonly #articles: ReadonlySet<string>;
+
+  constructor(
+    tokens: readonly Token[],
+    mentions: readonly Mention[],
+    facts: readonly Fact[],
+    index: PartIndex,
+    pack: LanguagePack,
+  ) {
+    this.#tokens = tokens;
+    this.#mentions = mentions;
+    this.#facts = facts;
+    this.#index = index;
+    this.#attaching = new Set(pack.attaching);
+    this.#belonging = phraseSet(pack.belonging);
+    this.#articles = new Set(pack.articles);
+  }
+
+  of(fact: Fact): Subject {
+    const inside =
+      fact.kind === 'count'
+        ? this.#mentions.find((m) => m.from >= fact.from && m.to <= fact.to)
+        : undefined;
+    const named = inside ?? this.#behind(fact) ?? this.#belongsTo(fact);
+    if (named) return { parts: named.parts, by: 'name' };
+    const before = this.#before(fact);
+    if (!before) return { parts: [], by: 'nothing' };
+    const isNear =
+      this.#tokens[before.from]?.turn === this.#tokens[fact.from]?.turn &&
+      fact.from - before.to < 12;
+    return { parts: this.#fastenerOf(fact, before.parts), by: isNear ? 'name' : 'in hand' };
+  }
+
+  /** A torque is of the bolts that hold the part in hand, where the record has them. */
+  #fastenerOf(fact: Fact, parts: readonly SpokenPart[]): readonly SpokenPart[] {
+    if (fact.quantity?.kind !== 'torque') return parts;
+    const bolts = BOLTS.flatMap((noun) => this.#index.attachedTo(noun, parts));
+    return bolts.length === 1 ? bolts.flatMap((name) => name.parts) : parts;
+  }
+
+  /** "a moulded glass polyester lid": the part straight behind what describes it. */
+  #behind(fact: Fact): Mention | undefined {
+    if (!['material', 'process', 'joint', 'quantity'].includes(fact.kind)) return undefined;
+    let at = fact.to;
+    for (const next of this.#facts.filter((f) => f.from >= fact.to)) {
+      if (next.from !== at || next.quantity) break;
+      at = next.to;
+    }
+    if (this.#tokens[at - 1]?.ends || this.#tokens[at]?.turn !== this.#tokens[fact.from]?.turn)
+      return undefined;
+    return this.#mentions.find((m) => m.from === at);
+  }
+
+  /** "sixty two screws round the lid". */
+  #belongsTo(fact: Fact): Mention | undefined {
+    if (this.#tokens[fact.to - 1]?.ends) return undefined;
+    const gap = [0, 1].find((i) => this.#belonging.at(this.#tokens, fact.to + i));
+    const hit = gap === undefined ? undefined : this.#belonging.at(this.#tokens, fact.to + gap);
+    if (!hit || fact.kind === 'reason' || fact.kind === 'comparison') return undefined;
+    let at = hit.to;
+    while (this.#articles.has(this.#tokens[at]?.word ?? '')) at++;
+    return this.#mentions.find(
+      (m) => m.from === at && this.#tokens[at]?.turn === this.#tokens[fact.from]?.turn,
+    );
+  }
+
+  #before(fact: Fact): Mention | undefined {
+    let last: Mention | undefined;
+    for (const mention of this.#mentions) {
+      if (mention.from >= fact.from) break;
+      if (mention.subject && !this.#isCounted(mention)) last = mention;
+    }
+    return last;
+  }
+
+  /** "on four bushes", "sixty two screws": what is counted on a part does not take its place. */
+  #isCounted(mention: Mention): boolean {
+    const count = this.#facts.find(
+      (fact) => fact.kind === 'count' && mention.from >= fact.from && mention.to <= fact.to,
+    );
+    if (!count) return false;
+    const isFastener = this.#attaching.has(stem(this.#tokens[mention.to - 1]?.word ?? ''));
+    const before = this.#tokens[count.from - 1];
+    const isHeld =
+      before?.turn === this.#tokens[count.from]?.turn && HOLDING.has(before?.word ?? '');
+    return isFastener || isHeld;
+  }
+}
