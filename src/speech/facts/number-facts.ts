@@ -15,7 +15,7 @@ interface Unit {
 const FILLERS = new Set(['odd', 'plus', 'whole', 'good', 'full', 'and']);
 /** Words that part a number from a noun further on. */
 const PARTING = new Set(
-  "and or is are was it it's its at in on from with to that than then you i we for no not but if when so because about into a an as they there this here what which where per each all".split(
+  "and or is are was it it's its at in on from with to that than then you i we for no not but if when so because about into a an the this these as they there this here what which where per each all".split(
     ' ',
   ),
 );
@@ -41,7 +41,7 @@ const GIVEN = [
 ];
 /** Before a number: an instrument or a sheet gives it. */
 const READS = new Set(['says', 'reads', 'shows', 'at', 'gives', 'say', 'read', 'is', 'it']);
-const BEHIND = new Set(['on', 'by', 'off']);
+const BEHIND = new Set(['on', 'by', 'off', 'with', 'from']);
 const COUNTED_ALONE = [
   'of them',
   'of these',
@@ -56,6 +56,14 @@ const COUNTED_ALONE = [
   'either side',
   'on each side',
   'in all',
+  'of those',
+  'i counted',
+  'i counted them',
+  'we counted',
+  'counting them',
+  'all round',
+  'of each',
+  'in a row',
 ];
 const COUNTING = ['counted', 'i count', 'count', "i've counted", 'i make it'];
 const DEMONSTRATIVES = new Set(
@@ -84,6 +92,10 @@ const IMPLIED: readonly (readonly [readonly string[], Unit])[] = [
   [['wrench', 'torque'], { code: 'N.m', kind: 'torque' }],
 ];
 
+const MILLIMETRES: Unit = { code: 'mm', kind: 'length' };
+/** Words within which a number takes up the unit that was said last. */
+const ECHO = 20;
+
 /** Finds quantities and counts, and passes over numbers that are no measurement. */
 export class NumberFacts {
   readonly #tokens: readonly Token[];
@@ -95,6 +107,8 @@ export class NumberFacts {
   readonly #timeVerbs: Phrases<string>;
   readonly #countedAlone = phraseSet(COUNTED_ALONE);
   readonly #counting = phraseSet(COUNTING);
+  /** The unit said last, and where. */
+  #last: { at: number; unit: Unit } | undefined;
   readonly #given = phraseSet(GIVEN);
 
   constructor(tokens: readonly Token[], pack: LanguagePack) {
@@ -166,6 +180,7 @@ export class NumberFacts {
       return { passed: unit.to };
     if (unit.value.kind === 'time' && !this.#isDuration(number.from, unit.to))
       return { passed: unit.to };
+    if (unit.value.kind !== 'time') this.#last = { at: unit.to, unit: unit.value };
     const half = this.#halfBehind(unit.to);
     const { low, high } = number;
     const end = half?.to ?? unit.to;
@@ -267,10 +282,18 @@ export class NumberFacts {
       : undefined;
     const unit = before ?? behind;
     const isFraction = !Number.isInteger(number.low);
+    if (isFraction && !unit) return this.#echoed(number);
     const isRead = behind !== undefined || READS.has(this.#word(number.from - 1));
     return unit && number.high !== 1 && (isFraction || isRead)
       ? this.#fact(number.from, number.to, this.#implied(number, unit))
       : undefined;
+  }
+
+  /** "no two point two", "the wire's twelve point two": the unit that was said last, else millimetres. */
+  #echoed(number: SpokenNumber): Fact | undefined {
+    if (this.#notMeasured.at(this.#tokens, number.to)) return undefined;
+    const echo = this.#last && number.from - this.#last.at < ECHO ? this.#last.unit : MILLIMETRES;
+    return this.#fact(number.from, number.to, this.#implied(number, echo));
   }
 
   #impliedBy(from: number, to: number): Unit | undefined {
@@ -321,10 +344,31 @@ export class NumberFacts {
       const mention = mentionAt(i);
       if (mention && word !== 'side')
         return mention.to <= to + gap + 3 ? this.#nounBehind(mention) : undefined;
+      if (this.#isThread(i)) return i + 2;
+      if (this.#pack.countable[word] === word && gap > 1 && i === to && !this.#isPlural(i))
+        return undefined;
       if (this.#pack.countable[word] !== undefined) return this.#lastNoun(i);
       if (PARTING.has(word) || (this.#tokens[i]?.ends ?? false)) return undefined;
     }
     return undefined;
+  }
+
+  /** "four m fourteens". */
+  #isThread(at: number): boolean {
+    const size = this.#word(at + 1).replace(/s$/, '');
+    const { small } = this.#pack.numbers;
+    return (
+      this.#word(at) === 'm' &&
+      this.#word(at + 1) !== size &&
+      (small[size] !== undefined || /^\d+$/.test(size))
+    );
+  }
+
+  /** A noun of one after a number of several says what kind: "a five link axle"; "rivet nuts" is of several. */
+  #isPlural(at: number): boolean {
+    const end = this.#lastNoun(at);
+    const last = this.#word(end - 1);
+    return this.#pack.countable[last] !== last;
   }
 
   /** "lid screws", "coolant port": a noun straight behind a part belongs to what is counted. */

@@ -12,6 +12,12 @@ interface Said {
 const SIZES = new Set(['size', 'quality']);
 const REASON_WORDS = 9;
 const THAN_WORDS = 4;
+/** Words that open another clause. */
+const CLOSING = new Set(
+  "and but so then because cause that's it's they're there's i i'd i'm probably maybe which uh um with".split(
+    ' ',
+  ),
+);
 /** Directions that are also said of much else: a verb of motion stands close before them. */
 const FREE_DIRECTION =
   /^(?:from|straight|out|off|over|in|across|along|fore|side)$|(?:ways|wards|wise)$/;
@@ -95,6 +101,7 @@ export class TermFacts {
     while (
       end < at + most &&
       this.#tokens[end]?.turn === this.#tokens[at - 1]?.turn &&
+      !(end > at + 1 && CLOSING.has(this.#tokens[end]?.word ?? '')) &&
       !this.#tokens[end - 1]?.ends
     )
       end++;

@@ -82,7 +82,7 @@ const PURPOSES =
   );
 
 const REASONS = terms(`
-so that: so you can, so they can, so it can, so it doesn't, so it does not, so they don't, so you don't, so the water, so nothing, so it won't, so it stays, so they stay, so the, so we can, so that the, so people
+so that: so you can, so they can, so it can, so it doesn't, so it does not, so they don't, so you don't, so it won't, so it stays, so they stay
 because: because of, cause of, due to, cause it's, cause they, cause the, cause it, cause you, thanks to, owing to, on account of
 for the test: for the crash, for the pole, for the side impact, for the regulation, for the pole test, for crash, for noise, for cooling, for stiffness, for service
 purpose: there for, there to, in order to, that's to, it's to, which is to, is there to, are there to, is there for, are there for, meant to, supposed to, designed to, ${PURPOSES.map((verb) => `to ${verb}`).join(', ')}

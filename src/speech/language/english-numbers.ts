@@ -56,7 +56,7 @@ export const ENGLISH_UNITS: readonly SpokenUnit[] = [
   unit(
     'mm',
     'length',
-    'mm, millimetre, millimetres, millimeter, millimeters, mil, mils, mill, mills, millie metres, milli metres, milli meters',
+    'mm, millimetre, millimetres, millimeter, millimeters, mil, mils, mill, mills, millie metres, milli metre, milli metres, milli meters',
   ),
   unit('cm', 'length', 'cm, centimetre, centimetres, centimeter, centimeters, centis'),
   unit('m', 'length', 'metre, metres, meter, meters'),
@@ -82,7 +82,7 @@ export const ENGLISH_UNITS: readonly SpokenUnit[] = [
     'newton per millimetre, newtons per millimetre, newtons per millimeter, newtons a millimetre, newtons per mil, newtons per mill',
   ),
   unit('bar', 'pressureDiff', 'bar, bars'),
-  unit('kPa', 'pressureDiff', 'kilopascal, kilopascals, kilo pascals, kpa'),
+  unit('kPa', 'pressureDiff', 'kilopascal, kilopascals, kilo pascal, kilo pascals, k pa, kpa'),
   unit('MPa', 'stress', 'megapascal, megapascals, mega pascals, mpa'),
   unit('L', 'volume', 'litre, litres, liter, liters'),
   unit('mL', 'volume', 'millilitre, millilitres, milliliters, ml'),

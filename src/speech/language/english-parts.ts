@@ -15,7 +15,6 @@ upright = knuckle
 shock = damper
 shocker = damper
 bushing = bush
-rubbers = bush
 rotor = rotor disc
 pan = sump
 tray = shield
@@ -113,7 +112,7 @@ export const ENGLISH_PARTS: Pick<
     fore: 'front',
   },
   modifiers: list(
-    'front rear side inner outer upper lower left right lh rh top bottom set small mixed assembly and of with on to in for under off hard mounted welded moulded laminated tempered electric inside outside wide narrow long short main big driver passenger type cab cargo body load loose steel high low cross hand center centre middle new old bagged captive floor-mounted full half door vehicle van',
+    'front rear side inner outer upper lower left right lh rh top bottom set small mixed assembly and of with on to in for under off hard mounted welded moulded laminated tempered electric inside outside wide narrow long short main big driver passenger type cab cargo body load loose steel high low cross hand center centre middle new old bagged captive floor-mounted full half door vehicle van end moulded',
   ),
   weak: list(
     'screw screws bolt bolts nut nuts clip clips washer washers bracket brackets seal seals pin pins hose hoses tube tubes tools label labels board boards profile plate module modules set tower mount mounts line lines link links member clamp clamps torque box can cans valve valves pads pad caliper calipers calliper callipers ring stud studs rail rails part parts beam beams panel glass trim cover covers cable bar bush bushes shell drive unit power pump hardware skin',

@@ -4,7 +4,7 @@ import type { Token } from '../words/tokens.ts';
 import { partAliases } from './aliases.ts';
 import { Context } from './context.ts';
 import { Hearing } from './hearing.ts';
-import { NameMatcher } from './name-matcher.ts';
+import { type Named, NameMatcher } from './name-matcher.ts';
 import { OtherOne } from './other-one.ts';
 import { type PartIndex, type SpokenPart, stem } from './part-index.ts';
 import { SideWords } from './side-words.ts';
@@ -58,28 +58,40 @@ export class MentionFinder {
       if (!found) continue;
       const owner = tokens[i - 1]?.word === 'of' || tokens[i - 2]?.word === 'of';
       const before = mentions.at(-1);
-      const mention = owner && before && i - before.to <= 2 ? { ...found, subject: false } : found;
+      const { isAttached, ...plain } = found;
+      const mention = owner && before && i - before.to <= 2 ? { ...plain, subject: false } : plain;
       mentions.push(mention);
-      if (mention.subject) context.take(mention.parts, i);
+      if (mention.subject && !isAttached) context.take(mention.parts, i);
       i = mention.to - 1;
     }
     return mentions;
   }
 
-  #at(tokens: readonly Token[], from: number, context: Context): Mention | undefined {
+  #at(
+    tokens: readonly Token[],
+    from: number,
+    context: Context,
+  ): (Mention & { isAttached?: boolean }) | undefined {
     if (tokens[from]?.word === '') return undefined;
     const other = this.#others.at(tokens, from, context);
     if (other) return { ...other, from, exact: true, subject: this.#isSubject(tokens, from) };
     const alias = this.#aliases.at(tokens, from);
     const named = this.#names.at(tokens, from, context);
-    const best =
+    const best: Named | undefined =
       alias && (!named || alias.to >= named.to)
-        ? { to: alias.to, parts: this.#nearest(alias.value, context, from), exact: true }
+        ? { to: alias.to, parts: alias.value, exact: true, isAttached: false }
         : named;
     if (!best) return undefined;
-    const placed = this.#placed(best.parts, tokens, from, best.to);
+    const placed = this.#nearest(this.#placed(best.parts, tokens, from, best.to), context, from);
     const parts = this.#sides.of(placed, tokens, from, best.to, context);
-    return { from, to: best.to, parts, exact: best.exact, subject: this.#isSubject(tokens, from) };
+    return {
+      from,
+      to: best.to,
+      parts,
+      exact: best.exact,
+      isAttached: best.isAttached ?? false,
+      subject: this.#isSubject(tokens, from),
+    };
   }
 
   /** Of several that are called so, those of the assembly that is spoken of. */
@@ -113,6 +125,7 @@ export class MentionFinder {
     for (let i = from - 1; i >= Math.max(0, from - THAN_REACH); i--) {
       const token = tokens[i];
       if (!token || token.ends || token.turn !== tokens[from]?.turn) return false;
+      if (token.word === 'and') return false;
       if (token.word === 'than') return true;
       if (ASIDE.has(token.word) && from - i <= BECAUSE_REACH) return true;
     }
@@ -122,7 +135,10 @@ export class MentionFinder {
   /** "the lid": spoken of. "stiffer than the lid", "screwed to the lid": not. "over to the lid": spoken of. */
   #isSubject(tokens: readonly Token[], from: number): boolean {
     let at = from;
-    while (at > 0 && this.#isPartOfName(tokens, at)) at--;
+    while (at > 0 && this.#isPartOfName(tokens, at)) {
+      at--;
+      if (this.#articles.has(tokens[at]?.word ?? '')) break;
+    }
     if (tokens[at]?.turn !== tokens[at - 1]?.turn) return true;
     if (this.#isAside(tokens, from)) return false;
     if (this.#turning.endsAt(tokens, at)) return true;

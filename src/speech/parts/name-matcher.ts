@@ -17,6 +17,30 @@ const EQUAL = 0.05;
 /** Least nearness of an assembly in which one everyday noun stands for its part. */
 const NEAR_ENOUGH = 0.3;
 
+/** Nouns said of everything, which stand for no part by themselves. */
+const FASTENING = new Set([
+  'screw',
+  'bolt',
+  'clip',
+  'nut',
+  'rivet',
+  'stud',
+  'washer',
+  'fastener',
+  'fixing',
+]);
+const NEVER_ALONE = new Set([
+  'box',
+  'end',
+  'tools',
+  'set',
+  'unit',
+  'side',
+  'wall',
+  'sheet',
+  'frame',
+]);
+
 interface Scored {
   readonly name: PartName;
   readonly score: number;
@@ -36,6 +60,8 @@ export interface Named {
   readonly to: number;
   readonly parts: readonly SpokenPart[];
   readonly exact: boolean;
+  /** Bolts, bushes and the like of the part in hand: that stays in hand. */
+  readonly isAttached?: boolean;
 }
 
 /** Finds the names that a run of words fits best. */
@@ -46,6 +72,7 @@ export class NameMatcher {
   readonly #pointing: ReadonlySet<string>;
   readonly #places: Readonly<Record<string, string>>;
   readonly #numbers: ReadonlySet<string>;
+  readonly #materials: ReadonlySet<string>;
 
   constructor(index: PartIndex, hearing: Hearing, pack: LanguagePack) {
     this.#index = index;
@@ -53,6 +80,7 @@ export class NameMatcher {
     this.#attaching = new Set(pack.attaching.map(stem));
     this.#pointing = new Set(pack.pointing);
     this.#places = pack.places;
+    this.#materials = new Set([...pack.materials, ...pack.processes].flatMap((term) => term.said));
     this.#numbers = new Set(Object.keys({ ...pack.numbers.small, ...pack.numbers.tens }));
   }
 
@@ -81,10 +109,22 @@ export class NameMatcher {
     const heard = [...this.#hearing.hear(tokens[from]?.word ?? '').keys()];
     const own = [noun, ...heard].find((word) => this.#attaching.has(word));
     if (own === undefined) return undefined;
-    const names = this.#index.attachedTo(own, context.hand);
+    const linked = this.#index.attachedTo(own, context.hand);
+    const names = linked.length > 0 || FASTENING.has(own) ? linked : this.#onlyNear(own, context);
     return names.length === 1
-      ? { to: from + 1, exact: true, parts: names.flatMap((name) => name.parts) }
+      ? { to: from + 1, exact: true, isAttached: true, parts: names.flatMap((name) => name.parts) }
       : undefined;
+  }
+
+  /** "three mounts": those of the assembly in hand when it has but one name for them. */
+  #onlyNear(noun: string, context: Context): readonly PartName[] {
+    return this.#index
+      .having(noun)
+      .filter(
+        (name) =>
+          this.#index.heads(name).includes(noun) &&
+          context.hand.some((part) => part.parent === name.parent || part.id === name.parent),
+      );
   }
 
   #run(tokens: readonly Token[], from: number, to: number): Run {
@@ -96,10 +136,7 @@ export class NameMatcher {
       words: said.map((token) => token.word),
       at: from,
       isPointed:
-        isFirst ||
-        this.#pointing.has(before.word) ||
-        this.#places[before.word] !== undefined ||
-        this.#index.isModifier(before.word),
+        isFirst || this.#pointing.has(before.word) || this.#places[before.word] !== undefined,
       isCounted: before !== undefined && this.#numbers.has(before.word),
     };
   }
@@ -165,7 +202,8 @@ export class NameMatcher {
   /** An assembly goes by its first word when that is all that is before "and" or a comma. */
   #opens(name: PartName, run: Run): boolean {
     return (
-      run.heard[0]?.has(name.main[0] ?? '') === true && name.main.length - run.heard.length <= 1
+      name.main.length - run.heard.length <= 1 &&
+      run.heard.every((may, i) => may.has(name.main[i] ?? ''))
     );
   }
 
@@ -183,6 +221,8 @@ export class NameMatcher {
   /** "the spring" where one assembly is spoken of and one of its parts is called so. */
   #isAtHand(name: PartName, run: Run, context: Context): boolean {
     if (!run.isPointed || run.isCounted || name.parts.some((part) => part.kind !== 'part'))
+      return false;
+    if (NEVER_ALONE.has(run.words.at(-1) ?? '') || this.#materials.has(run.words.at(-1) ?? ''))
       return false;
     const isNear = context.zoneOf(name, run.at) >= NEAR_ENOUGH;
     const last = run.heard.at(-1) ?? new Map<string, number>();

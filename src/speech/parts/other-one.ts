@@ -3,7 +3,7 @@ import type { Token } from '../words/tokens.ts';
 import type { Context } from './context.ts';
 import { type PartIndex, type PartName, type SpokenPart, sideOf } from './part-index.ts';
 
-const ONE = new Set(['one', 'ones', "one's", 'side']);
+const ONE = new Set(['one', 'ones', "one's"]);
 const PAIR = new Set(['pair', "pair's"]);
 
 /** "the left one", "the rear one", "the pair": named by what it is beside the part in hand. */
@@ -19,19 +19,21 @@ export class OtherOne {
   at(
     tokens: readonly Token[],
     from: number,
-    { hand }: Context,
+    context: Context,
   ): { to: number; parts: readonly SpokenPart[] } | undefined {
     const [word, next] = [tokens[from]?.word ?? '', tokens[from + 1]];
-    const held = this.#index.names.filter((name) => hand.some((part) => name.parts.includes(part)));
+    const held = this.#index.names.filter((name) =>
+      context.hand.some((part) => name.parts.includes(part)),
+    );
     if (held.length === 0) return undefined;
     if (PAIR.has(word)) return { to: from + 1, parts: held.flatMap((name) => name.parts) };
     if (!next || !ONE.has(next.word) || next.turn !== tokens[from]?.turn) return undefined;
     if (word === 'left' || word === 'right')
       return this.#side(held, word === 'left' ? 'L' : 'R', from);
     const place = this.#places[word];
-    if (place === undefined || next.word === 'side') return undefined;
+    if (place === undefined) return undefined;
     const parts = held.flatMap((name) => this.#counterpart(name, place));
-    return parts.length > 0 ? { to: from + 2, parts } : undefined;
+    return parts.length > 0 ? { to: from + 2, parts: context.sided(parts) } : undefined;
   }
 
   #side(held: readonly PartName[], side: 'L' | 'R', from: number) {

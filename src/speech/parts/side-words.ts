@@ -16,7 +16,7 @@ const OF_A_SIDE = new Set([
   'lower',
   'upper',
 ]);
-const BOTH = new Set(['both', 'pair', 'pairs', "pair's"]);
+const BOTH = new Set(['sides', 'pair', 'pairs', "pair's"]);
 
 /** Reads left and right beside a part, and follows where the talk has gone. */
 export class SideWords {
@@ -64,7 +64,7 @@ export class SideWords {
   /** "we start at the front left": place and side for what comes. */
   follow(tokens: readonly Token[], at: number, context: Context): void {
     const word = tokens[at]?.word ?? '';
-    if (BOTH.has(word) || word === 'sides') context.side = undefined;
+    if (BOTH.has(word)) context.side = undefined;
     const next = tokens[at + 1]?.word;
     const place = this.#places[word];
     if (place === undefined) return;

@@ -58,12 +58,22 @@ export function letterSteps(a: string, b: string): number {
   return at(a.length, b.length);
 }
 
+/** Letters at the end that two words must share to rhyme: "ladle" and "cradle". */
+const RHYME = 4;
+const LIKE_A_RHYME = 0.78;
+
 /** How alike two words are to the ear and in letters: 1 the same, 0 nothing alike. */
 export function alike(said: string, name: string): number {
   if (said === name) return 1;
   const [a, b] = [soundOf(said), soundOf(name)];
   const longest = Math.max(said.length, name.length);
   const letters = 1 - letterSteps(said, name) / longest;
+  if (
+    said.length > 4 &&
+    said.slice(-RHYME) === name.slice(-RHYME) &&
+    Math.abs(said.length - name.length) < 2
+  )
+    return Math.max(LIKE_A_RHYME, letters);
   if (a === b && a.length > 0) return Math.max(0.75, letters);
   const sounds = 1 - letterSteps(a, b) / Math.max(a.length, b.length, 1);
   return 0.5 * letters + 0.5 * sounds;

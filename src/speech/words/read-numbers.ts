@@ -171,7 +171,7 @@ export class NumberReader {
     let at = from;
     let digits = '';
     for (let word = this.#word(at); ; word = this.#word(at)) {
-      const small = this.#n.small[word];
+      const small = SAID_ZERO.has(word) ? 0 : this.#n.small[word];
       if (small !== undefined && small < 10) digits += String(small);
       else if (digits === '' && /^\d+$/.test(word)) digits = word;
       else if (digits === '' && this.#twoDigits(at)) {
@@ -230,5 +230,6 @@ export class NumberReader {
   }
 }
 
+const SAID_ZERO = new Set(['oh', 'o', 'nought', 'naught']);
 const MAY_STAND_BETWEEN = new Set(['maybe', 'perhaps', 'even', 'about']);
 const numberOf = (text: string): number => Number(text.replace(/,/g, '').replace('\u2212', '-'));
