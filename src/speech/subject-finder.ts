@@ -6,6 +6,8 @@ import { phraseSet } from './words/phrases.ts';
 import type { Token } from './words/tokens.ts';
 
 const BOLTS = ['bolt', 'screw', 'nut'];
+/** What bears a part is spoken of by itself more often than a bolt. */
+const BEARING = new Set(['mount', 'bush', 'bushing']);
 /** Before a count: what is counted belongs to what was named before. */
 const HOLDING = new Set([
   'on',
@@ -107,9 +109,32 @@ export class SubjectFinder {
     let last: Mention | undefined;
     for (const mention of this.#mentions) {
       if (mention.from >= fact.from) break;
-      if (mention.subject && !this.#isCounted(mention)) last = mention;
+      if (this.#takesOver(mention, fact)) last = mention;
     }
     return last;
+  }
+
+  /** From this mention on, facts are about it. */
+  #takesOver(mention: Mention, fact: Fact): boolean {
+    if (this.#isMeasuredOut(mention)) return true;
+    if (!mention.subject || this.#isGround(mention, fact)) return false;
+    const isMadeOf = fact.kind === 'material' || fact.kind === 'process';
+    return (isMadeOf && fact.from - mention.to <= 1) || !this.#isCounted(mention);
+  }
+
+  /** "a litre and a half of oil". */
+  #isMeasuredOut({ from }: Mention): boolean {
+    return (
+      this.#tokens[from - 1]?.word === 'of' &&
+      this.#facts.some((fact) => fact.kind === 'quantity' && fact.to === from - 1)
+    );
+  }
+
+  /** Named in a reason: "to clear the column". */
+  #isGround({ from, to }: Mention, fact: Fact): boolean {
+    return this.#facts.some(
+      (one) => one !== fact && one.kind === 'reason' && one.from <= from && to <= one.to,
+    );
   }
 
   /** "on four bushes", "sixty two screws": what is counted on a part does not take its place. */
@@ -122,6 +147,6 @@ export class SubjectFinder {
     const before = this.#tokens[count.from - 1];
     const isHeld =
       before?.turn === this.#tokens[count.from]?.turn && HOLDING.has(before?.word ?? '');
-    return isFastener || isHeld;
+    return isHeld || (isFastener && !BEARING.has(stem(this.#tokens[mention.to - 1]?.word ?? '')));
   }
 }

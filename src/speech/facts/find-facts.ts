@@ -32,7 +32,10 @@ export function findFacts(
     else if ('passed' in fact) {
       bare.push(at);
       at = fact.passed;
-    } else if (fact.kind === 'direction' && mentions.some((m) => m.from > at && m.from < fact.to))
+    } else if (
+      fact.kind === 'direction' &&
+      mentions.some((m) => m.from > at && m.from < fact.to && m.to > fact.to)
+    )
       at++;
     else if (!fact.quantity && supplied.at(tokens, at)) at++;
     else if (fact.kind === 'reason' && !hasSubject(fact, tokens, mentions, facts)) at++;

@@ -144,7 +144,7 @@ export class NumberFacts {
     const kind = this.#pack.numbers.one.includes(this.#word(from))
       ? this.#unit(from + 1)?.value.kind
       : undefined;
-    const isOne = kind === 'length' || kind === 'mass';
+    const isOne = kind === 'length' || kind === 'mass' || kind === 'volume';
     return isOne ? { from, to: from + 1, low: 1, high: 1, loose: false } : undefined;
   }
 
@@ -291,7 +291,9 @@ export class NumberFacts {
 
   /** "no two point two", "the wire's twelve point two": the unit that was said last, else millimetres. */
   #echoed(number: SpokenNumber): Fact | undefined {
-    if (this.#notMeasured.at(this.#tokens, number.to)) return undefined;
+    const isPart =
+      ['half', 'quarter', 'a', 'an', 'three'].includes(this.#word(number.from)) && number.low < 1;
+    if (isPart || this.#notMeasured.at(this.#tokens, number.to)) return undefined;
     const echo = this.#last && number.from - this.#last.at < ECHO ? this.#last.unit : MILLIMETRES;
     return this.#fact(number.from, number.to, this.#implied(number, echo));
   }

@@ -20,6 +20,7 @@ const OPENING = new Set([
 /** Negations that must stand straight before a word. */
 const STRAIGHT = new Set(['no', 'without', 'rather', 'instead', 'nor', 'neither']);
 const REACH = 4;
+const ASKED_WORDS = 5;
 const SUPPOSING = new Set(['if', 'whether', 'when', 'unless']);
 /** Words, and seconds, between a slip and its correction. */
 const WORDS_BETWEEN = 12;
@@ -31,18 +32,28 @@ export class TakenBack {
   readonly #negations: Phrases<string>;
   readonly #spared: Phrases<string>;
   readonly #corrections: Phrases<string>;
+  readonly #asking: Phrases<string>;
   readonly #struck = phraseSet(['scratch that', 'scrap that', 'strike that', 'forget that']);
+  readonly #wrongOne = phraseSet([
+    'no sorry that was',
+    'sorry that was',
+    'no that was',
+    "no that's the",
+    'that was the other',
+  ]);
 
   constructor(tokens: readonly Token[], pack: LanguagePack) {
     this.#tokens = tokens;
     this.#negations = phraseSet(pack.negations);
     this.#spared = phraseSet(pack.notNegations);
+    this.#asking = phraseSet(pack.asking);
     this.#corrections = phraseSet(pack.corrections);
   }
 
   /** "not three millimetres", "isn't welded", "no rivets". */
   isDenied(fact: Fact, previous: Fact | undefined): boolean {
     if (fact.kind === 'reason' || fact.kind === 'frequency') return false;
+    if (this.#isAsked(fact)) return true;
     if (fact.kind === 'comparison' && this.#isSupposed(fact)) return true;
     const turn = this.#tokens[fact.from]?.turn;
     for (let i = fact.from - 1; i >= Math.max(previous?.to ?? 0, fact.from - REACH); i--) {
@@ -53,6 +64,19 @@ export class TakenBack {
       return !(token.word === 'no' && fact.quantity) && fact.from - i <= 2;
     }
     return false;
+  }
+
+  /** "could they have stamped it", "why not cast it": asked, not said. */
+  #isAsked(fact: Fact): boolean {
+    let at = fact.from;
+    const turn = this.#tokens[at]?.turn;
+    while (
+      this.#tokens[at - 1]?.turn === turn &&
+      !this.#tokens[at - 1]?.ends &&
+      fact.from - at <= ASKED_WORDS
+    )
+      at--;
+    return fact.from - at <= ASKED_WORDS && this.#asking.at(this.#tokens, at) !== undefined;
   }
 
   /** "if that leaks": supposed, not said. */
@@ -87,7 +111,18 @@ export class TakenBack {
         );
       if (slip && !denied.has(slip) && !isOther && this.#corrects(slip, fact))
         for (const one of [slip, ...sameAgain(slip, before, this.#tokens)]) gone.add(one);
+      if (denied.has(fact))
+        for (const one of before)
+          if (
+            one.kind === fact.kind &&
+            one.term !== undefined &&
+            one.term === fact.term &&
+            fact.from - one.to < WORDS_BETWEEN
+          )
+            gone.add(one);
       const next = facts[i + 1];
+      if (this.#wrongOne.within(this.#tokens, fact.to, fact.to + 6) && fact.quantity)
+        gone.add(fact);
       const end = Math.min(next?.from ?? this.#tokens.length, fact.to + WORDS_BETWEEN);
       if (this.#struck.within(this.#tokens, fact.to, end)) gone.add(fact);
     });

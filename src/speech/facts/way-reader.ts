@@ -25,7 +25,7 @@ const CLOSE = new Set([
 ]);
 /** Words of doubt that are said behind, too. */
 const BEHIND = new Set(
-  "or so, ish, i'd say, i would say, i think, i guess, i'd guess, give or take, thereabouts, near enough, more or less, roughly, maybe, probably, i reckon, approximately, i believe, i suppose, not sure, i'm not sure, guessing, hard to say, if i had to guess".split(
+  "or so, ish, i'd say, i would say, i think, i guess, i'd guess, give or take, thereabouts, near enough, or thereabouts, i want to say, i'd imagine, i imagine, i'd have said, i fancy, i should think, at a guess, or something, or something like that, something like that, from memory, by eye, more or less, roughly, maybe, probably, i reckon, approximately, i believe, i suppose, not sure, i'm not sure, guessing, hard to say, if i had to guess".split(
     ', ',
   ),
 );
@@ -44,6 +44,13 @@ const CLAIMING = new Set([
   'it',
   'in',
 ]);
+const PARTING = new Set(['but', 'then']);
+const SUBJECTS = new Set(
+  "the it they it's they're that that's this these he we i you there there's".split(' '),
+);
+const UNUSED = new Set(["haven't", "didn't", 'not', 'never', "hasn't", "can't", "couldn't"]);
+const MADE = new Set(['material', 'process', 'joint']);
+const RIGHT_REACH = 8;
 const REACH = 7;
 const INSTRUMENT_REACH = 9;
 
@@ -75,9 +82,12 @@ export class WayReader {
     const left = this.#left(fact, REACH, not);
     const right = this.#right(fact, next?.from ?? this.#tokens.length);
     if (fact.quantity && this.#isShown(fact, not, right)) return 'measured';
+    if (fact.quantity && this.#isTold(fact) && previous && fact.from - previous.to === 1)
+      return 'supplied';
     if (fact.quantity?.loose || this.#isDoubted(fact, left, right, next)) return 'guessed';
     if (this.#says('supplied', left, right, fact)) return 'supplied';
     if (fact.quantity && this.#says('calculated', left, right, fact)) return 'calculated';
+    if (MADE.has(fact.kind) && this.#tokens[fact.from - 1]?.word === 'so') return 'inferred';
     if (this.#ways.inferred.within(this.#tokens, left, fact.from)) return 'inferred';
     return flatly(fact);
   }
@@ -97,10 +107,25 @@ export class WayReader {
 
   #isShown(fact: Fact, not: number, right: number): boolean {
     const left = this.#left(fact, INSTRUMENT_REACH, not, true);
-    return (
-      this.#ways.measured.within(this.#tokens, left, fact.from) ||
-      this.#ways.measured.within(this.#tokens, fact.to, right)
-    );
+    return this.#isRead(left, fact.from) || this.#isRead(fact.to, right);
+  }
+
+  /** An instrument is named, and not as one that was not used. */
+  #isRead(from: number, to: number): boolean {
+    for (let i = Math.max(0, from); i < to; i++) {
+      const hit = this.#ways.measured.at(this.#tokens, i);
+      const isUnused = [1, 2].some((n) => UNUSED.has(this.#tokens[i - n]?.word ?? ''));
+      if (hit && hit.to <= to && !isUnused) return true;
+    }
+    return false;
+  }
+
+  /** "the card says" straight behind. */
+  #isTold(fact: Fact): boolean {
+    const hit =
+      this.#ways.supplied.at(this.#tokens, fact.to) ??
+      this.#ways.supplied.at(this.#tokens, fact.to + 1);
+    return hit !== undefined && this.#tokens[hit.to - 1]?.turn === this.#tokens[fact.from]?.turn;
   }
 
   #isDoubted(fact: Fact, left: number, right: number, next: Fact | undefined): boolean {
@@ -114,7 +139,15 @@ export class WayReader {
   #isDoubtedBehind(fact: Fact, right: number, next: Fact | undefined): boolean {
     for (let i = fact.to; i < Math.min(right, fact.to + 2); i++) {
       const hit = this.#behind.at(this.#tokens, i);
-      if (hit && hit.to <= right && (!next || next.from - hit.to >= 2)) return true;
+      if (
+        hit &&
+        hit.to <= right &&
+        (!next ||
+          next.from - hit.to >= 2 ||
+          this.#tokens[next.from]?.turn !== this.#tokens[fact.from]?.turn ||
+          this.#isTold(next))
+      )
+        return true;
     }
     return false;
   }
@@ -132,19 +165,26 @@ export class WayReader {
     const turn = this.#tokens[fact.from]?.turn;
     while (at > not && fact.from - at < reach) {
       const before = this.#tokens[at - 1];
+      if (!acrossTurns && this.#parts(at - 1)) break;
       if (!before || (before.ends && !acrossTurns) || (!acrossTurns && before.turn !== turn)) break;
       at--;
     }
     return at;
   }
 
+  /** "and the", "then", "but": another clause begins. */
+  #parts(at: number): boolean {
+    const [word, next] = [this.#tokens[at]?.word ?? '', this.#tokens[at + 1]?.word ?? ''];
+    return PARTING.has(word) || (word === 'and' && SUBJECTS.has(next));
+  }
+
   #right(fact: Fact, not: number): number {
     let at = fact.to;
     const last = this.#tokens[fact.to - 1];
     if (last?.ends) return at;
-    while (at < not && at - fact.to < 5) {
+    while (at < not && at - fact.to < RIGHT_REACH) {
       const token = this.#tokens[at];
-      if (!token || token.turn !== last?.turn) break;
+      if (!token || token.turn !== last?.turn || this.#parts(at)) break;
       at++;
       if (token.ends) break;
     }

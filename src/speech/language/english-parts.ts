@@ -92,9 +92,7 @@ export const ENGLISH_PARTS: Pick<
     'set weldment half halves member members system assembly modules module sundries kit',
   ),
   attaching: list('screw bolt nut clip stud rivet washer bush bushing mount fastener fixing'),
-  pointing: list(
-    "the this that these those and then now so well okay right is it's that's its their our your with",
-  ),
+  pointing: list('the this that these those and then now so well okay right its our your'),
   places: {
     front: 'front',
     rear: 'rear',
@@ -112,7 +110,7 @@ export const ENGLISH_PARTS: Pick<
     fore: 'front',
   },
   modifiers: list(
-    'front rear side inner outer upper lower left right lh rh top bottom set small mixed assembly and of with on to in for under off hard mounted welded moulded laminated tempered electric inside outside wide narrow long short main big driver passenger type cab cargo body load loose steel high low cross hand center centre middle new old bagged captive floor-mounted full half door vehicle van end moulded',
+    'front rear side inner outer upper lower left right lh rh top bottom set small mixed assembly and of with on to in for under off hard mounted welded moulded laminated tempered electric inside outside wide narrow long short main big driver passenger type cab cargo body load loose steel high low cross hand center centre middle new old bagged captive floor-mounted full half door vehicle van end moulded grey gray black white orange pink blue red green yellow flat fat thin skinny hollow round square shiny fiddly tiny huge same actual great',
   ),
   weak: list(
     'screw screws bolt bolts nut nuts clip clips washer washers bracket brackets seal seals pin pins hose hoses tube tubes tools label labels board boards profile plate module modules set tower mount mounts line lines link links member clamp clamps torque box can cans valve valves pads pad caliper calipers calliper callipers ring stud studs rail rails part parts beam beams panel glass trim cover covers cable bar bush bushes shell drive unit power pump hardware skin',
@@ -122,7 +120,7 @@ export const ENGLISH_PARTS: Pick<
     right: phrases('right hand, right side, right one, right, offside, passenger side'),
   },
   beside: phrases(
-    'than, across, along, to, into, onto, against, behind, above, below, under, underneath, over, between, from, through, near, beside, next to, in front of, like, with, without, not, by, around, past, before, after, for, in, because of, instead of, rather than, compared with, compared to, a, an, same as, as the, off, inside, outside, round, at, of',
+    'than, across, along, to, into, onto, against, behind, above, below, under, underneath, over, between, from, through, near, beside, next to, in front of, like, with, without, not, by, around, past, before, after, for, in, because of, instead of, rather than, compared with, compared to, a, an, same as, as the, off, where, until, once, unless, outside, round, at, of',
   ),
   turning: phrases(
     'on to, onto, over to, back to, move to, moving to, moving on to, go to, going to, come to, coming to, get to, look at, looking at, here is, have, got, take, start with, starting with, up to, hand on, and now, for, as for, finger on, down to, round to, along to',

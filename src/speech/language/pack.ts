@@ -75,6 +75,8 @@ export interface LanguagePack {
   readonly negations: readonly string[];
   /** Negations that are none: "not only", "no more than". */
   readonly notNegations: readonly string[];
+  /** Words that open a question at the start of a turn. */
+  readonly asking: readonly string[];
   readonly corrections: readonly string[];
   /** Before a number: it then counts or names something else. */
   readonly numbering: readonly string[];

@@ -64,7 +64,7 @@ export class MentionFinder {
       if (mention.subject && !isAttached) context.take(mention.parts, i);
       i = mention.to - 1;
     }
-    return mentions;
+    return withoutLists(mentions, tokens);
   }
 
   #at(
@@ -90,7 +90,9 @@ export class MentionFinder {
       parts,
       exact: best.exact,
       isAttached: best.isAttached ?? false,
-      subject: this.#isSubject(tokens, from),
+      subject:
+        (best.isAttached === true && RELATIVE.has(tokens[best.to]?.word ?? '')) ||
+        this.#isSubject(tokens, from),
     };
   }
 
@@ -137,7 +139,9 @@ export class MentionFinder {
     let at = from;
     while (at > 0 && this.#isPartOfName(tokens, at)) {
       at--;
-      if (this.#articles.has(tokens[at]?.word ?? '')) break;
+      if (!this.#articles.has(tokens[at]?.word ?? '')) continue;
+      if (tokens[at - 1]?.word === 'all') at--;
+      break;
     }
     if (tokens[at]?.turn !== tokens[at - 1]?.turn) return true;
     if (this.#isAside(tokens, from)) return false;
@@ -158,7 +162,27 @@ export class MentionFinder {
 }
 
 const SIDE_WORDS = new Set(['left', 'right', 'hand', 'other', 'whole', 'same']);
+/** "without the bolts that hold it up": spoken of at length. */
+const RELATIVE = new Set(['that', 'which']);
 const ASIDE = new Set(['because', 'cause', 'like', 'unlike']);
 /** "underneath this floor here": pointed at, so spoken of, unless it only takes something up. */
 const POINTS = new Set(['this', 'these']);
 const LINKING = new Set(['to', 'into', 'onto', 'than', 'not', 'with']);
+
+/** "motor, gears and the inverter": parts told off in a row make up what was named before. */
+function withoutLists(mentions: readonly Mention[], tokens: readonly Token[]): Mention[] {
+  const follows = (a: Mention | undefined, b: Mention | undefined): boolean =>
+    a !== undefined &&
+    b !== undefined &&
+    tokens[a.from]?.turn === tokens[b.from]?.turn &&
+    tokens.slice(a.to, b.from).every(({ word }) => LISTING.has(word));
+  return mentions.map((mention, i) => {
+    const links = [i - 1, i, i + 1].map((k) => follows(mentions[k - 1], mentions[k]));
+    const [back, before, next] = links;
+    const beyond = follows(mentions[i + 1], mentions[i + 2]);
+    const isListed = (before && (back || next)) || (next && beyond);
+    return isListed ? { ...mention, subject: false } : mention;
+  });
+}
+
+const LISTING = new Set(['and', 'the', 'a', 'an', 'or']);

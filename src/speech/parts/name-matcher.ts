@@ -129,7 +129,10 @@ export class NameMatcher {
 
   #run(tokens: readonly Token[], from: number, to: number): Run {
     const said = tokens.slice(from, to).filter((token) => token.word !== '');
-    const before = tokens[from - 1];
+    let at = from - 1;
+    while (this.#index.isModifier(tokens[at]?.word ?? '') && !this.#places[tokens[at]?.word ?? ''])
+      at--;
+    const before = tokens[at];
     const isFirst = before === undefined || before.ends || before.turn !== tokens[from]?.turn;
     return {
       heard: said.map((token) => this.#hearing.hear(token.word)),
@@ -137,7 +140,7 @@ export class NameMatcher {
       at: from,
       isPointed:
         isFirst || this.#pointing.has(before.word) || this.#places[before.word] !== undefined,
-      isCounted: before !== undefined && this.#numbers.has(before.word),
+      isCounted: this.#numbers.has(tokens[from - 1]?.word ?? ''),
     };
   }
 
@@ -188,12 +191,17 @@ export class NameMatcher {
   }
 
   /** The run by itself names the part: several of its words, or one that tells. */
-  #isNamed(name: PartName, run: Run, fit: { strong: number; left: readonly string[] }): boolean {
+  #isNamed(
+    name: PartName,
+    run: Run,
+    fit: { strong: number; exact: boolean; left: readonly string[] },
+  ): boolean {
     const isNoun = run.heard.some((may) =>
       [...may.keys()].some((word) => !this.#index.isModifier(word)),
     );
     const isMain = name.main.length - fit.left.length >= run.heard.length;
     const isAssembly = name.parts.some((part) => part.kind === 'assembly');
+    if (isAssembly && !fit.exact && run.words.length === 1) return false;
     if (isAssembly) return fit.left.length === 0 || (fit.strong > 0 && this.#opens(name, run));
     if (run.heard.length > 1 && isNoun && isMain) return true;
     return fit.strong > 0 && this.#standsFor(name, run, fit.strong);

@@ -62,6 +62,8 @@ export function letterSteps(a: string, b: string): number {
 const RHYME = 4;
 const LIKE_A_RHYME = 0.78;
 
+const LEAST_LETTERS_ALIKE = 0.5;
+
 /** How alike two words are to the ear and in letters: 1 the same, 0 nothing alike. */
 export function alike(said: string, name: string): number {
   if (said === name) return 1;
@@ -74,7 +76,7 @@ export function alike(said: string, name: string): number {
     Math.abs(said.length - name.length) < 2
   )
     return Math.max(LIKE_A_RHYME, letters);
-  if (a === b && a.length > 0) return Math.max(0.75, letters);
+  if (a === b && a.length > 0 && letters >= LEAST_LETTERS_ALIKE) return Math.max(0.75, letters);
   const sounds = 1 - letterSteps(a, b) / Math.max(a.length, b.length, 1);
   return 0.5 * letters + 0.5 * sounds;
 }

@@ -4,8 +4,9 @@ import { phraseWords, type Token } from './tokens.ts';
 const LONGEST = 4;
 /** Fewer consonants than this sound like too much else. */
 const LEAST_SOUNDS = 4;
-/** Share of letters that must be the same. */
+/** Share of letters that must be the same, where all sounds are, and where one is not. */
 const LIKE_ENOUGH = 0.6;
+const VERY_LIKE = 0.7;
 
 /**
  * Puts phrases of the trade in place of words that sound the same: "silly cone", "drive you knit".
@@ -47,6 +48,9 @@ function soundsOf(phrases: Iterable<string>): Map<string, string[][]> {
 const isOneBreath = (run: readonly Token[]): boolean =>
   run.every((token, i) => token.turn === run[0]?.turn && (!token.ends || i === run.length - 1));
 
+const isNear = (a: string, b: string): boolean =>
+  a[0] === b[0] && Math.abs(a.length - b.length) <= 1 && letterSteps(a, b) === 1;
+
 function meantBy(
   run: readonly Token[],
   bySound: ReadonlyMap<string, string[][]>,
@@ -61,8 +65,16 @@ function meantBy(
     const letters = phrase.join('');
     return 1 - letterSteps(said, letters) / Math.max(said.length, letters.length);
   };
-  const [best] = (bySound.get(soundOfWords(words)) ?? [])
-    .filter((phrase) => phrase.length <= words.length && like(phrase) >= LIKE_ENOUGH)
-    .sort((a, b) => like(b) - like(a));
-  return best;
+  const best = (phrases: readonly string[][], least: number) =>
+    phrases
+      .filter((phrase) => phrase.length <= words.length && like(phrase) >= least)
+      .sort((a, b) => like(b) - like(a))[0];
+  const sound = soundOfWords(words);
+  const same = best(bySound.get(sound) ?? [], LIKE_ENOUGH);
+  if (same || sound.length < LEAST_SOUNDS || words.some((word) => spared.has(word))) return same;
+  const near = [...bySound].filter(([other]) => isNear(sound, other));
+  return best(
+    near.flatMap(([, phrases]) => phrases),
+    VERY_LIKE,
+  );
 }
