@@ -5,6 +5,8 @@ import { type PartIndex, type SpokenPart, stem } from './parts/part-index.ts';
 import { phraseSet } from './words/phrases.ts';
 import type { Token } from './words/tokens.ts';
 
+/** Words after which bolts are no longer spoken of, but what they hold. */
+const FASTENER_REACH = 25;
 const BOLTS = ['bolt', 'screw', 'nut'];
 /** What bears a part is spoken of by itself more often than a bolt. */
 const BEARING = new Set(['mount', 'bush', 'bushing']);
@@ -118,6 +120,7 @@ export class SubjectFinder {
   #takesOver(mention: Mention, fact: Fact): boolean {
     if (this.#isMeasuredOut(mention)) return true;
     if (!mention.subject || this.#isGround(mention, fact)) return false;
+    if (this.#isFastener(mention) && fact.from - mention.to > FASTENER_REACH) return false;
     const isMadeOf = fact.kind === 'material' || fact.kind === 'process';
     return (isMadeOf && fact.from - mention.to <= 1) || !this.#isCounted(mention);
   }
@@ -128,6 +131,10 @@ export class SubjectFinder {
       this.#tokens[from - 1]?.word === 'of' &&
       this.#facts.some((fact) => fact.kind === 'quantity' && fact.to === from - 1)
     );
+  }
+
+  #isFastener({ to }: Mention): boolean {
+    return this.#attaching.has(stem(this.#tokens[to - 1]?.word ?? ''));
   }
 
   /** Named in a reason: "to clear the column". */

@@ -1,96 +1,23 @@
-import type { Kind } from '../../quantity/index.ts';
 import type { LanguagePack } from '../language/pack.ts';
 import type { Mention } from '../parts/mentions.ts';
 import { Phrases, phraseSet } from '../words/phrases.ts';
 import { NumberReader, type SpokenNumber } from '../words/read-numbers.ts';
 import type { Token } from '../words/tokens.ts';
 import type { Fact, HeardQuantity } from './fact.ts';
-
-interface Unit {
-  readonly code: string;
-  readonly kind: Kind;
-}
-
-/** Words that may stand between a number and its unit. */
-const FILLERS = new Set(['odd', 'plus', 'whole', 'good', 'full', 'and']);
-/** Words that part a number from a noun further on. */
-const PARTING = new Set(
-  "and or is are was it it's its at in on from with to that than then you i we for no not but if when so because about into a an the this these as they there this here what which where per each all".split(
-    ' ',
-  ),
-);
-const LINKING = new Set(
-  "is of about at around roughly maybe it's its be like just only the was are say call it a about that's probably".split(
-    ' ',
-  ),
-);
-/** A thread as it is called: M6, m12x1.5. */
-const SPEC = /^m\d/;
-const GIVEN = [
-  'give me',
-  'give us',
-  'need',
-  'only need',
-  'in',
-  'wait',
-  'another',
-  'last',
-  'next',
-  'back in',
-  'just',
-];
-/** Before a number: an instrument or a sheet gives it. */
-const READS = new Set(['says', 'reads', 'shows', 'at', 'gives', 'say', 'read', 'is', 'it']);
-const BEHIND = new Set(['on', 'by', 'off', 'with', 'from']);
-const COUNTED_ALONE = [
-  'of them',
-  'of these',
-  'of those',
-  'of em',
-  'a side',
-  'per side',
-  'each side',
-  'in total',
-  'altogether',
-  'all told',
-  'either side',
-  'on each side',
-  'in all',
-  'of those',
-  'i counted',
-  'i counted them',
-  'we counted',
-  'counting them',
-  'all round',
-  'of each',
-  'in a row',
-];
-const COUNTING = ['counted', 'i count', 'count', "i've counted", 'i make it'];
-const DEMONSTRATIVES = new Set(
-  'this that the next last other any no which every another each first second'.split(' '),
-);
-const IMPLIED: readonly (readonly [readonly string[], Unit])[] = [
-  [
-    [
-      'gauge',
-      'gage',
-      'calliper',
-      'callipers',
-      'caliper',
-      'calipers',
-      'vernier',
-      'verniers',
-      'micrometer',
-      'feeler',
-      'tape',
-      'ruler',
-      'ultrasonic',
-    ],
-    { code: 'mm', kind: 'length' },
-  ],
-  [['scale', 'scales', 'weighed', 'weighs'], { code: 'kg', kind: 'mass' }],
-  [['wrench', 'torque'], { code: 'N.m', kind: 'torque' }],
-];
+import {
+  BEHIND,
+  COUNTED_ALONE,
+  COUNTING,
+  DEMONSTRATIVES,
+  FILLERS,
+  GIVEN,
+  IMPLIED,
+  LINKING,
+  PARTING,
+  READS,
+  SPEC,
+  type Unit,
+} from './number-words.ts';
 
 const MILLIMETRES: Unit = { code: 'mm', kind: 'length' };
 /** Words within which a number takes up the unit that was said last. */

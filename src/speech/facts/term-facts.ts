@@ -12,6 +12,7 @@ interface Said {
 const SIZES = new Set(['size', 'quality']);
 const REASON_WORDS = 9;
 const THAN_WORDS = 4;
+const UP_DOWN = new Set(['up', 'down']);
 /** "up front", "down here", "down into": a place, no way to move. */
 const NOWHERE = new Set('front here there to in into under on and at'.split(' '));
 /** Words that open another clause. */
@@ -83,7 +84,8 @@ export class TermFacts {
 
   #moves(from: number, to: number): boolean {
     const first = this.#tokens[from]?.word ?? '';
-    if (to - from === 1 && NOWHERE.has(this.#tokens[to]?.word ?? '')) return false;
+    if (UP_DOWN.has(first) && to - from === 1 && NOWHERE.has(this.#tokens[to]?.word ?? ''))
+      return false;
     if (FREE_DIRECTION.test(first) && (to - from > 1 || first.length > 6)) return true;
     const reach = to - from < 2 ? 3 : 7;
     for (let i = from - 1; i >= Math.max(0, from - reach); i--) {

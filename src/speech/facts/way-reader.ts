@@ -43,6 +43,9 @@ const CLAIMING = new Set([
   'stamped',
   'it',
   'in',
+  'we',
+  'when',
+  'i',
 ]);
 const PARTING = new Set(['but', 'then']);
 const SUBJECTS = new Set(
@@ -143,6 +146,7 @@ export class WayReader {
         hit &&
         hit.to <= right &&
         (!next ||
+          fact.kind === 'reason' ||
           next.from - hit.to >= 2 ||
           this.#tokens[next.from]?.turn !== this.#tokens[fact.from]?.turn ||
           this.#isTold(next))

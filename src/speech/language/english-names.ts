@@ -1,555 +1,182 @@
-/** How people call what a record lists under another name. Common practice, no source. */
+/** What a record calls it, and how people call it. Common practice, no source. */
 const ALIASES = `
-pack = traction battery
-battery pack = traction battery
-battery = traction battery
-traction pack = traction battery
-pack floor = floor welded plank
-battery floor = floor welded plank
-planks = floor welded plank
-plank floor = floor welded plank
-battery lid = lid
-pack lid = lid
-top cover = lid
-lid seal = lid cord gasket
-cord = lid cord gasket
-gasket cord = lid cord gasket
-crash beam = side crash beam
-crash beams = side crash beam
-side beam = side crash beam
-subframe = cradle
-sub frame = cradle
-rear subframe = rear cradle
-front subframe = front cradle
-hood = bonnet
-windshield = windscreen
-front screen = windscreen
-tire = tyre
-tires = tyre
-tyres = tyre
-brake disc = disc
-brake disk = disc
-brake rotor = disc
-brake caliper = caliper and pads
-brake calliper = caliper and pads
-wishbone = lower control arm
-control arm = lower control arm
-sway bar = anti-roll bar
-roll bar = anti-roll bar
-drop link = anti-roll link
-shock absorber = damper
-shock = damper
-upright = knuckle
-wheel carrier = knuckle
-steering rack = electric rack
-rack = electric rack
-half shaft = half shaft
-driveshaft = half shaft
-drive shaft = half shaft
-twelve volt battery = 12 V battery
-12 volt battery = 12 V battery
-aux battery = 12 V battery
-bumper = bumper cover
-bumper skin = bumper cover
-headlight = headlamp
-tail lamp = rear lamp
-tail light = rear lamp
-undertray = underbody shield
-under tray = underbody shield
-undershield = underbody shield
-belly pan = underbody shield
-dash = dash panel
-dashboard = instrument panel skin
-dash beam = instrument panel carrier beam
-cross car beam = instrument panel carrier beam
-bulkhead = bulkhead cab to cargo
-partition = bulkhead cab to cargo
-cargo floor = cargo floor board
-load floor = load floor panel
-ply floor = cargo floor board
-inverter = inverter on top of drive unit
-motor = stator and housing
-charger = on-board charger
-onboard charger = on-board charger
-compressor = electric compressor
-radiator = cooling module
-cooling pack = cooling module
-heater = coolant heater
-climate unit = climate box
-junction box = junction and contactor box
-contactor box = junction and contactor box
-cells = cell
-cold plate = cold plate
-cooling plate = cold plate
-rear header = rear header cross member
-front cross = front cross extrusion
-side frame = side wall profile
-side profile = side wall profile
-side wall = side wall profile
-drive unit = drive unit, power electronics
-e axle = drive unit, power electronics
-seats = seat
-loom = harness
-body loom = body harness
-crush can = crush can
-crush cans = crush can
-crash can = crush can
-door skin = door shell
-sliding door = sliding side door shell
-barn door = rear barn door
-back doors = rear barn door
-wheels = wheel
-whole van = *vehicle
-whole vehicle = *vehicle
-the van = *vehicle
-this van = *vehicle
-traction battery = traction battery
-high voltage battery = traction battery
-hv battery = traction battery
-battery tray = floor welded plank
-battery cover = lid
-pack cover = lid
-bottom of the pack = floor welded plank
-underside of the pack = floor welded plank
-belly = floor welded plank
-bottom plate = floor welded plank
-lid gasket = lid cord gasket
-lid rope = lid cord gasket
-lid bolt = lid screw
-pack bolt = pack to body bolt
-battery bolt = pack to body bolt
-cell box = side wall profile
-cell frame = side wall profile
-cell wall = side wall profile
-side rail of the pack = side wall profile
-front wall = front cross extrusion
-front cross piece = front cross extrusion
-front cross member of the pack = front cross extrusion
-cross piece = front cross extrusion
-cross piece = inner cross member
-cross wall = inner cross member
-inner cross = inner cross member
-dividers = inner cross member
-divider = inner cross member
-rear wall of the pack = rear header cross member
-header plate = rear header cross member
-swelling pads = cell compression foam pads
-compression pad = cell compression foam pads
-cell pad = cell compression foam pads
-foam pad = cell compression foam pads
-foam between the cells = cell compression foam pads
-thermal paste = gap filler
-thermal putty = gap filler
-thermal goo = gap filler
-goo = gap filler
-goop = gap filler
-gunk = gap filler
-gap pad = gap filler
-battery cooler = cold plate
-chill plate = cold plate
-water plate = cold plate
-busbars = busbar set
-bus bar = busbar set
-bus bars = busbar set
-contactors = junction and contactor box
-contactor = junction and contactor box
-disconnect unit = junction and contactor box
-battery management = battery control unit
-battery computer = battery control unit
-b m s = battery control unit
-bms = battery control unit
-cell boards = cell monitoring board
-monitoring boards = cell monitoring board
-slave boards = cell monitoring board
-sense boards = cell monitoring board
-hv connector = hv connector header
-high voltage connector = hv connector header
-high voltage plug = hv connector header
-orange plug = hv connector header
-low voltage connector = lv connector and harness
-coolant nipple = coolant port
-water port = coolant port
-water connection = coolant port
-coolant stub = coolant port
-coolant connection = coolant port
-coolant spigot = coolant port
-burst valve = vent valve
-breather = vent valve
-vent plug = vent valve
-pressure vent = vent valve
-relief valve = vent valve
-mica = mica sheets and barriers
-high voltage cables = hv cable set
-high voltage cable = hv cable set
-hv cables = hv cable set
-orange cable = hv cable set
-orange lead = hv cable set
-orange wire = hv cable set
-orange ones = hv cable set
-high voltage lead = hv cable set
-high voltage front set = hv cable set front
-high voltage rear set = hv cable set rear
-e motor = stator and housing
-electric motor = stator and housing
-motor housing = stator and housing
-gearbox = reduction gear set
-gear box = reduction gear set
-reduction = reduction gear set
-diff = reduction gear set
-gear case = gear case halves
-gearbox case = gear case halves
-gearbox housing = gear case halves
-casing = gear case halves
-case half = gear case halves
-cases = gear case halves
-oil pan = oil sump
-sump pan = oil sump
-the pan = oil sump
-e drive = drive unit, power electronics
-electric axle = drive unit, power electronics
-drive axle = drive unit, power electronics
-power unit = drive unit, power electronics
-motor mount = drive unit mounts
-drive unit mount = drive unit mounts
-engine mount = drive unit mounts
-axle shaft = half shaft
-cv shaft = half shaft
-drive shafts = half shaft
-gear oil = drive unit oil
-oil = drive unit oil
-charge port = charge inlet and cable
-charging socket = charge inlet and cable
-charge socket = charge inlet and cable
-charging inlet = charge inlet and cable
-charging port = charge inlet and cable
-front axle carrier = front cradle
-engine cradle = front cradle
-front frame = front cradle
-rear axle carrier = rear cradle
-back cradle = rear cradle
-rear frame = rear cradle
-rear carrier = rear cradle
-cradle bushing = cradle bush
-subframe bush = cradle bush
-subframe bolt = cradle bolts
-lower arm = lower control arm
-control arms = lower control arm
-a arm = lower control arm
-lca = lower control arm
-l c a = lower control arm
-track control arm = lower control arm
-ball joint = lca bush and ball joint set
-swivel = lca bush and ball joint set
-steering knuckle = knuckle
-hub carrier = knuckle
-uprights = knuckle
-stub axle = knuckle
-wheel bearing = hub bearing
-hub = hub bearing
-macpherson = strut damper
-mcpherson = strut damper
-shocker = damper
-rear shock = damper rear
-rear shocker = damper rear
-front strut = strut damper
-strut top = top mount
-strut mount = top mount
-up top = top mount
-stabiliser = anti-roll bar
-stabilizer = anti-roll bar
-stabiliser bar = anti-roll bar
-stabilizer bar = anti-roll bar
-front sway bar = anti-roll bar front
-rear sway bar = anti-roll bar rear
-front roll bar = anti-roll bar front
-rear roll bar = anti-roll bar rear
-stabiliser link = anti-roll link
-drop links = anti-roll link
-arb = anti-roll bar
-spring arm = spring link
-spring carrier = spring link
-lower rear arm = spring link
-trailing arm = trailing link
-toe arm = toe link
-toe control = toe link
-track rod = toe link
-camber arm = camber link
-upper link = camber link
-upper rear link = camber link
-rear suspension = rear suspension and cradle
-front suspension = front suspension and cradle
-tie rod = outer tie rod end
-track rod end = outer tie rod end
-steering shaft = intermediate shaft
-steering box = electric rack
-steering gear = electric rack
-rim = wheel
-rubber on the wheels = tyre
-lug bolt = wheel bolt
-wheel nut = wheel bolt
-wheel stud = wheel bolt
-puncture kit = repair kit
-tyre kit = repair kit
-front disc = disc front
-rear disc = disc rear
-front rotor = disc front
-rear rotor = disc rear
-caliper = caliper
-calliper bracket = caliper
-front caliper = caliper and pads front
-front calliper = caliper and pads front
-rear caliper = caliper rear
-rear calliper = caliper rear
-brake pad = caliper and pads
-handbrake = caliper rear with electric park brake
-park brake = caliper rear with electric park brake
-brake booster = electro-hydraulic brake unit
-booster = electro-hydraulic brake unit
-master cylinder = electro-hydraulic brake unit
-brake servo = electro-hydraulic brake unit
-brake line = brake tubes and hoses
-brake pipe = brake tubes and hoses
-brake tube = brake tubes and hoses
-brake hose = brake tubes and hoses
-dust shield = splash shields
-backing plate = splash shields
-brake shield = splash shields
-splash plate = splash shields
-heater box = climate box
-hvac = climate box
-hvac box = climate box
-air box = climate box
-heating box = climate box
-heating unit = climate box
-blower box = climate box
-ac compressor = electric compressor
-a c compressor = electric compressor
-air con compressor = electric compressor
-aircon compressor = electric compressor
-rad = cooling module
-rad pack = cooling module
-fan pack = cooling module
-cooling stack = cooling module
-condenser = cooling module
-water pump = coolant pumps and valves
-coolant pump = coolant pumps and valves
-water hose = coolant hoses and tubes
-coolant pipe = coolant hoses and tubes
-coolant line = coolant hoses and tubes
-coolant tube = coolant hoses and tubes
-water pipe = coolant hoses and tubes
-heater hose = coolant hoses and tubes
-gas line = refrigerant lines
-aircon line = refrigerant lines
-aircon pipe = refrigerant lines
-refrigerant pipe = refrigerant lines
-freon line = refrigerant lines
-water heater = coolant heater
-ptc = coolant heater
-p t c heater = coolant heater
-small battery = 12 v battery
-starter battery = 12 v battery
-lead acid = 12 v battery
-twelve volt = 12 v battery
-main loom = body harness
-main harness = body harness
-wiring loom = body harness
-body wiring = body harness
-front loom = front harness
-front wiring = front harness
-fuse box = fuse boxes and brackets
-fusebox = fuse boxes and brackets
-horn = horns, motors
-radio = display, radio
-screen in the dash = display, radio
-touch screen = display, radio
-control units = domain controllers and gateways
-controllers = domain controllers and gateways
-ecu = domain controllers and gateways
-radar = sensors, radars
-camera on the glass = sensors, radars
-front rail = longitudinal rail front
-chassis leg = longitudinal rail front
-chassis rail = longitudinal rail front
-front longitudinal = longitudinal rail front
-long member = longitudinal rail front
-bumper bar = bumper beam
-bumper reinforcement = bumper beam
-crash bar = bumper beam
-crash box = crush can
-crash boxes = crush can
-crush box = crush can
-shock tower = strut tower
-suspension tower = strut tower
-strut turret = strut tower
-firewall = dash panel lower
-fire wall = dash panel lower
-scuttle = cowl and plenum
-shotgun = upper load path shotgun
-sill inside = sill inner
-inner sill = sill inner
-outer sill = sill outer
-rocker = sill outer
-rocker panel = sill outer
-sill extrusion = sill reinforcement extrusion
-sill insert = sill reinforcement extrusion
-rear longitudinal = rear rail
-rear chassis leg = rear rail
-wheel house = rear wheelhouse inner
-wheelhouse = rear wheelhouse inner
-rear panel = rear end panel and sill
-back panel = rear end panel and sill
-a pillar = a-pillar inner and reinforcement
-a post = a-pillar inner and reinforcement
-b pillar = b-pillar reinforcement
-b post = b-pillar reinforcement
-d pillar = d-pillar inner
-d post = d-pillar inner
-body side = bodyside outer
-side panel = bodyside outer
-rear quarter = bodyside outer rear quarter
-quarter panel = bodyside outer rear quarter
-roof skin = roof panel
-roof sheet = roof panel
-the roof = roof panel
-roof bows = roof bow
-roof stick = roof bow
-roof hoop = roof bow
-roof rib = roof bow
-roof rail = cant rail
-wing = front fender
-front wing = front fender
-fender = front fender
-slam panel = front end carrier
-front carrier = front end carrier
-lock carrier = front end carrier
-floor panel = load floor panel
-load bay floor = load floor panel
-front floor = floor tunnel-less panel front
-cab floor = floor tunnel-less panel front
-floor crossmember = load floor crossmember
-front door = front door shell
-driver's door = front door shell
-driver door = front door shell
-passenger door = front door shell
-cab door = front door shell
-door card = front door trim
-door trim = front door trim
-door panel = front door trim
-window winder = front door hardware
-window regulator = front door hardware
-door latch = front door hardware
-door lock = front door hardware
-side door = sliding side door shell
-slider = sliding side door shell
-door rail = sliding door rails and rollers
-door track = sliding door rails and rollers
-door rollers = sliding door rails and rollers
-rear door = rear barn door
-back door = rear barn door
-rear doors = rear barn door
-wide door = rear barn door wide
-big door = rear barn door wide
-narrow door = rear barn door narrow
-small door = rear barn door narrow
-rear hinge = rear door hinges and latches
-door hinge = rear door hinges and latches
-door seal = closure seals
-door rubber = closure seals
-weatherstrip = closure seals
-front glass = windscreen
-door window = front door glass
-side window = front door glass
-side glass = front door glass
-door mirror = mirror glass and housing
-wing mirror = mirror glass and housing
-side mirror = mirror glass and housing
-front bumper = front bumper cover
-rear bumper = rear bumper cover
-nose = front bumper cover
-nose cone = front bumper cover
-bumper skins = bumper cover
-head light = headlamp
-head lamp = headlamp
-back light = rear lamp
-rear light = rear lamp
-sill trim = sill cladding
-side cladding = sill cladding
-sill cover = sill cladding
-arch liner = wheelarch liner
-wheel arch liner = wheelarch liner
-wheel liner = wheelarch liner
-inner arch = wheelarch liner
-splash guard = wheelarch liner
-underbody panel = underbody shield
-under shield = underbody shield
-floor shield = underbody shield
-front undertray = underbody shield front
-rear undertray = underbody shield rear
-stone guard = underbody shield
-washer bottle = washer reservoir
-washer tank = washer reservoir
-wash bottle = washer reservoir
-screenwash = washer fluid
-screen wash = washer fluid
-wipers = wiper system
-wiper = wiper system
-wiper arm = wiper system
-driver's seat = seat driver
-driver seat = seat driver
-passenger seat = seat passenger
-passenger's seat = seat passenger
-dash frame = instrument panel carrier beam
-dashboard beam = instrument panel carrier beam
-dash carrier = instrument panel carrier beam
-cross beam behind the dash = instrument panel carrier beam
-dash skin = instrument panel skin
-dash top = instrument panel skin
-facia = instrument panel skin
-fascia = instrument panel skin
-steering wheel = steering column, wheel
-airbag = airbags
-air bag = airbags
-seat belt = belts and pretensioners
-seatbelt = belts and pretensioners
-belt = belts and pretensioners
-pedals = pedal box
-pedal = pedal box
-dividing wall = bulkhead cab to cargo
-plywood floor = cargo floor board
-wooden floor = cargo floor board
-floor board = cargo floor board
-floorboard = cargo floor board
-cargo board = cargo floor board
-plywood on the floor = cargo floor board
-wall lining = cargo side lining
-side lining = cargo side lining
-cargo lining = cargo side lining
-lining panel = cargo side lining
-wall panel = cargo side lining
-tie down = lashing eyes
-lashing eye = lashing eyes
-lashing ring = lashing eyes
-roof lining = headliner cab
-roof liner = headliner cab
-headlining = headliner cab
-head liner = headliner cab
-carpet = carpet and insulation cab
-mats = carpet and insulation cab
-underlay = carpet and insulation cab
-e coat = paint and e-coat
-paint = paint and e-coat
-seam sealer = body sealer
-push pin = push pins and plastic clips
-hose clip = hose clamps and p-clips
-hose clamp = hose clamps and p-clips
-p clip = hose clamps and p-clips
+traction battery: pack, battery pack, battery, traction pack, traction battery, high voltage battery, hv battery
+floor welded plank: pack floor, battery floor, planks, plank floor, battery tray, bottom of the pack, underside of the pack, belly, bottom plate
+lid: battery lid, pack lid, top cover, battery cover, pack cover
+lid cord gasket: lid seal, cord, gasket cord, lid gasket, lid rope
+side crash beam: crash beam, crash beams, side beam
+cradle: subframe, sub frame
+rear cradle: rear subframe, rear axle carrier, back cradle, rear frame, rear carrier
+front cradle: front subframe, front axle carrier, engine cradle, front frame
+bonnet: hood
+windscreen: windshield, front screen, front glass
+tyre: tire, tires, tyres, rubber on the wheels
+disc: brake disc, brake disk, brake rotor
+caliper and pads: brake caliper, brake calliper, brake pad
+lower control arm: wishbone, control arm, lower arm, control arms, a arm, lca, l c a, track control arm
+anti-roll bar: sway bar, roll bar, stabiliser, stabilizer, stabiliser bar, stabilizer bar, arb
+anti-roll link: drop link, stabiliser link, drop links
+damper: shock absorber, shock, shocker
+knuckle: upright, wheel carrier, steering knuckle, hub carrier, uprights, stub axle
+electric rack: steering rack, rack, steering box, steering gear
+half shaft: half shaft, driveshaft, drive shaft, axle shaft, cv shaft, drive shafts
+12 V battery: twelve volt battery, 12 volt battery, aux battery
+bumper cover: bumper, bumper skin, bumper skins
+headlamp: headlight, head light, head lamp
+rear lamp: tail lamp, tail light, back light, rear light
+underbody shield: undertray, under tray, undershield, belly pan, underbody panel, under shield, floor shield, stone guard
+dash panel: dash
+instrument panel skin: dashboard, dash skin, dash top, facia, fascia
+instrument panel carrier beam: dash beam, cross car beam, dash frame, dashboard beam, dash carrier, cross beam behind the dash
+bulkhead cab to cargo: bulkhead, partition, dividing wall
+cargo floor board: cargo floor, ply floor, plywood floor, wooden floor, floor board, floorboard, cargo board, plywood on the floor
+load floor panel: load floor, floor panel, load bay floor
+inverter on top of drive unit: inverter
+stator and housing: motor, e motor, electric motor, motor housing
+on-board charger: charger, onboard charger
+electric compressor: compressor, ac compressor, a c compressor, air con compressor, aircon compressor
+cooling module: radiator, cooling pack, rad, rad pack, fan pack, cooling stack, condenser
+coolant heater: heater, water heater, ptc, p t c heater
+climate box: climate unit, heater box, hvac, hvac box, air box, heating box, heating unit, blower box
+junction and contactor box: junction box, contactor box, contactors, contactor, disconnect unit
+cell: cells
+cold plate: cold plate, cooling plate, battery cooler, chill plate, water plate
+rear header cross member: rear header, rear wall of the pack, header plate
+front cross extrusion: front cross, front wall, front cross piece, front cross member of the pack, cross piece
+side wall profile: side frame, side profile, side wall, cell box, cell frame, cell wall, side rail of the pack
+drive unit, power electronics: drive unit, e axle, e drive, electric axle, drive axle, power unit
+seat: seats
+harness: loom
+body harness: body loom, main loom, main harness, wiring loom, body wiring
+crush can: crush can, crush cans, crash can, crash box, crash boxes, crush box
+door shell: door skin
+sliding side door shell: sliding door, side door, slider
+rear barn door: barn door, back doors, rear door, back door, rear doors
+wheel: wheels, rim
+*vehicle: whole van, whole vehicle, the van, this van
+lid screw: lid bolt
+pack to body bolt: pack bolt, battery bolt
+inner cross member: cross piece, cross wall, inner cross, dividers, divider
+cell compression foam pads: swelling pads, compression pad, cell pad, foam pad, foam between the cells
+gap filler: thermal paste, thermal putty, thermal goo, goo, goop, gunk, gap pad
+busbar set: busbars, bus bar, bus bars
+battery control unit: battery management, battery computer, b m s, bms
+cell monitoring board: cell boards, monitoring boards, slave boards, sense boards
+hv connector header: hv connector, high voltage connector, high voltage plug, orange plug
+lv connector and harness: low voltage connector
+coolant port: coolant nipple, water port, water connection, coolant stub, coolant connection, coolant spigot
+vent valve: burst valve, breather, vent plug, pressure vent, relief valve
+mica sheets and barriers: mica
+hv cable set: high voltage cables, high voltage cable, hv cables, orange cable, orange lead, orange wire, orange ones, high voltage lead
+hv cable set front: high voltage front set
+hv cable set rear: high voltage rear set
+reduction gear set: gearbox, gear box, reduction, diff
+gear case halves: gear case, gearbox case, gearbox housing, casing, case half, cases
+oil sump: oil pan, sump pan, the pan
+drive unit mounts: motor mount, drive unit mount, engine mount
+drive unit oil: gear oil, oil
+charge inlet and cable: charge port, charging socket, charge socket, charging inlet, charging port
+cradle bush: cradle bushing, subframe bush
+cradle bolts: subframe bolt
+lca bush and ball joint set: ball joint, swivel
+hub bearing: wheel bearing, hub
+strut damper: macpherson, mcpherson, front strut
+damper rear: rear shock, rear shocker
+top mount: strut top, strut mount, up top
+anti-roll bar front: front sway bar, front roll bar
+anti-roll bar rear: rear sway bar, rear roll bar
+spring link: spring arm, spring carrier, lower rear arm
+trailing link: trailing arm
+toe link: toe arm, toe control, track rod
+camber link: camber arm, upper link, upper rear link
+rear suspension and cradle: rear suspension
+front suspension and cradle: front suspension
+outer tie rod end: tie rod, track rod end
+intermediate shaft: steering shaft
+wheel bolt: lug bolt, wheel nut, wheel stud
+repair kit: puncture kit, tyre kit
+disc front: front disc, front rotor
+disc rear: rear disc, rear rotor
+caliper: caliper, calliper bracket
+caliper and pads front: front caliper, front calliper
+caliper rear: rear caliper, rear calliper
+caliper rear with electric park brake: handbrake, park brake
+electro-hydraulic brake unit: brake booster, booster, master cylinder, brake servo
+brake tubes and hoses: brake line, brake pipe, brake tube, brake hose
+splash shields: dust shield, backing plate, brake shield, splash plate
+coolant pumps and valves: water pump, coolant pump
+coolant hoses and tubes: water hose, coolant pipe, coolant line, coolant tube, water pipe, heater hose
+refrigerant lines: gas line, aircon line, aircon pipe, refrigerant pipe, freon line
+12 v battery: small battery, starter battery, lead acid, twelve volt
+front harness: front loom, front wiring
+fuse boxes and brackets: fuse box, fusebox
+horns, motors: horn
+display, radio: radio, screen in the dash, touch screen
+domain controllers and gateways: control units, controllers, ecu
+sensors, radars: radar, camera on the glass
+longitudinal rail front: front rail, chassis leg, chassis rail, front longitudinal, long member
+bumper beam: bumper bar, bumper reinforcement, crash bar
+strut tower: shock tower, suspension tower, strut turret
+dash panel lower: firewall, fire wall
+cowl and plenum: scuttle
+upper load path shotgun: shotgun
+sill inner: sill inside, inner sill
+sill outer: outer sill, rocker, rocker panel
+sill reinforcement extrusion: sill extrusion, sill insert
+rear rail: rear longitudinal, rear chassis leg
+rear wheelhouse inner: wheel house, wheelhouse
+rear end panel and sill: rear panel, back panel
+a-pillar inner and reinforcement: a pillar, a post
+b-pillar reinforcement: b pillar, b post
+d-pillar inner: d pillar, d post
+bodyside outer: body side, side panel
+bodyside outer rear quarter: rear quarter, quarter panel
+roof panel: roof skin, roof sheet, the roof
+roof bow: roof bows, roof stick, roof hoop, roof rib
+cant rail: roof rail
+front fender: wing, front wing, fender
+front end carrier: slam panel, front carrier, lock carrier
+floor tunnel-less panel front: front floor, cab floor
+load floor crossmember: floor crossmember
+front door shell: front door, driver's door, driver door, passenger door, cab door
+front door trim: door card, door trim, door panel
+front door hardware: window winder, window regulator, door latch, door lock
+sliding door rails and rollers: door rail, door track, door rollers
+rear barn door wide: wide door, big door
+rear barn door narrow: narrow door, small door
+rear door hinges and latches: rear hinge, door hinge
+closure seals: door seal, door rubber, weatherstrip
+front door glass: door window, side window, side glass
+mirror glass and housing: door mirror, wing mirror, side mirror
+front bumper cover: front bumper, nose, nose cone
+rear bumper cover: rear bumper
+sill cladding: sill trim, side cladding, sill cover
+wheelarch liner: arch liner, wheel arch liner, wheel liner, inner arch, splash guard
+underbody shield front: front undertray
+underbody shield rear: rear undertray
+washer reservoir: washer bottle, washer tank, wash bottle
+washer fluid: screenwash, screen wash
+wiper system: wipers, wiper, wiper arm
+seat driver: driver's seat, driver seat
+seat passenger: passenger seat, passenger's seat
+steering column, wheel: steering wheel
+airbags: airbag, air bag
+belts and pretensioners: seat belt, seatbelt, belt
+pedal box: pedals, pedal
+cargo side lining: wall lining, side lining, cargo lining, lining panel, wall panel
+lashing eyes: tie down, lashing eye, lashing ring
+headliner cab: roof lining, roof liner, headlining, head liner
+carpet and insulation cab: carpet, mats, underlay
+paint and e-coat: e coat, paint
+body sealer: seam sealer
+push pins and plastic clips: push pin
+hose clamps and p-clips: hose clip, hose clamp, p clip
 `;
 
 /** What is said, and the words of the name that the record has for it. */
-export const ENGLISH_ALIASES = ALIASES.trim()
+export const ENGLISH_ALIASES: readonly (readonly [said: string, means: string])[] = ALIASES.trim()
   .split('\n')
-  .map((line) => {
-    const [said = '', means = ''] = line.split('=').map((part) => part.trim());
-    return [said, means] as const;
+  .flatMap((line) => {
+    const [means = '', said = ''] = line.split(':').map((part) => part.trim());
+    return said.split(', ').map((one) => [one, means] as const);
   });

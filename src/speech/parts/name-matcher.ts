@@ -1,7 +1,7 @@
 import type { LanguagePack } from '../language/pack.ts';
 import type { Token } from '../words/tokens.ts';
 import type { Context } from './context.ts';
-import type { Heard, Hearing } from './hearing.ts';
+import { ALONE, type Heard, type Hearing } from './hearing.ts';
 import { type PartIndex, type PartName, type SpokenPart, stem } from './part-index.ts';
 
 const LONGEST_NAME = 6;
@@ -168,6 +168,7 @@ export class NameMatcher {
   /** Each word of the run is one of the name; undefined when one is not. */
   #fit(name: PartName, run: Run) {
     let [score, strong, exact] = [0, 0, true];
+    let [surely, unsure] = [false, false];
     const left = new Set(name.main);
     const extra = new Set(name.extra);
     for (const [i, may] of run.heard.entries()) {
@@ -179,8 +180,11 @@ export class NameMatcher {
       extra.delete(word);
       score += this.#index.weight(word) * how * (main ? 1 : EXTRA_TELLS);
       if (how < 1) exact = false;
+      else surely = true;
+      if (how < ALONE) unsure = true;
       if (main && this.#isStrong(word, run.words[i] ?? '', how, run.words.length)) strong++;
     }
+    if (unsure && !surely) return undefined;
     return { score, strong, exact, left: [...left] };
   }
 

@@ -3,6 +3,8 @@ import type { Token } from '../words/tokens.ts';
 import type { Context } from './context.ts';
 import { type PartIndex, type PartName, type SpokenPart, sideOf } from './part-index.ts';
 
+/** A longer name than need be is less likely meant. */
+const UNSHARED = 0.3;
 const ONE = new Set(['one', 'ones', "one's"]);
 const PAIR = new Set(['pair', "pair's"]);
 
@@ -49,7 +51,7 @@ export class OtherOne {
       .map((name) => ({
         name,
         shared: name.main.filter((word) => held.main.includes(word)).length,
-        near: name.parent === held.parent ? 0.5 : 0,
+        near: (name.parent === held.parent ? 0.5 : 0) - UNSHARED * name.main.length,
       }))
       .filter(({ shared }) => shared > 0)
       .sort((a, b) => b.shared + b.near - a.shared - a.near);

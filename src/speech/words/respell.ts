@@ -1,3 +1,4 @@
+import { stem } from '../parts/part-index.ts';
 import { letterSteps, soundOfWords } from '../parts/sound.ts';
 import { phraseWords, type Token } from './tokens.ts';
 
@@ -5,8 +6,9 @@ const LONGEST = 4;
 /** Fewer consonants than this sound like too much else. */
 const LEAST_SOUNDS = 4;
 /** Share of letters that must be the same, where all sounds are, and where one is not. */
-const LIKE_ENOUGH = 0.6;
+const LIKE_ENOUGH = 0.55;
 const VERY_LIKE = 0.7;
+const NEARLY_SAME = 0.8;
 
 /**
  * Puts phrases of the trade in place of words that sound the same: "silly cone", "drive you knit".
@@ -58,7 +60,8 @@ function meantBy(
   spared: ReadonlySet<string>,
 ): readonly string[] | undefined {
   const words = run.map((token) => token.word);
-  if (words.every((word) => spared.has(word) || known.has(word))) return undefined;
+  if (words.every((word) => spared.has(word) || known.has(word) || known.has(stem(word))))
+    return undefined;
   if (words.some((word) => !/^[a-z']+$/.test(word))) return undefined;
   const said = words.join('');
   const like = (phrase: readonly string[]): number => {
@@ -75,6 +78,6 @@ function meantBy(
   const near = [...bySound].filter(([other]) => isNear(sound, other));
   return best(
     near.flatMap(([, phrases]) => phrases),
-    VERY_LIKE,
+    words.length > 1 ? VERY_LIKE : NEARLY_SAME,
   );
 }
