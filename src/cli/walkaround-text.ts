@@ -1,7 +1,8 @@
 import type { Common } from '../app/index.ts';
-import { formatNumber, fromSi, unitSymbol } from '../quantity/index.ts';
+import { formatNumber } from '../quantity/index.ts';
 import { textTable, wrap } from '../report/index.ts';
-import type { Finding, SpeechDraft, StandingDraft, StudyView } from '../study/index.ts';
+import { heardText } from '../speech/index.ts';
+import type { Finding, StandingDraft, StudyView } from '../study/index.ts';
 
 const column = (head: string, numbers = false) => ({ head, numbers });
 
@@ -10,16 +11,6 @@ export const clockText = (seconds: number): string => {
   const whole = Math.floor(seconds);
   return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
 };
-
-/** A quantity in the unit it was said in; a material, process or comparison in words. */
-export function heardText({ quantity: q, term }: SpeechDraft): string {
-  if (!q) return term ?? '';
-  const number = (x: number): string => trimmed(formatNumber(fromSi(x, q.unit, q.kind), 3, ''));
-  const ends = q.low === q.high ? number(q.low) : `${number(q.low)} to ${number(q.high)}`;
-  return `${ends} ${unitSymbol(q.unit)}`.trim();
-}
-
-const trimmed = (text: string): string => (text.includes('.') ? text.replace(/\.?0+$/, '') : text);
 
 /** Drafts with their numbers: the ones to be settled, or all. */
 export function draftsText(

@@ -111,6 +111,8 @@ const HEADERS = {
       scriptSrc: ["'self'", "'wasm-unsafe-eval'"],
       workerSrc: ["'self'"],
       imgSrc: ["'self'", 'blob:'],
+      // A film is played from the device it lies on; it is never sent.
+      mediaSrc: ["'self'", 'blob:'],
       objectSrc: ["'none'"],
       baseUri: ["'none'"],
       formAction: ["'self'"],

@@ -21,10 +21,10 @@ export {
   type Scored,
   scoreDrafts,
 } from './score/score-drafts.ts';
+export { heardText } from './settle/draft-words.ts';
 export {
   type Accepted,
   acceptDraft,
-  draftWords,
   rejectDraft,
   splitDraft,
   usualForm,

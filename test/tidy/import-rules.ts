@@ -61,7 +61,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   report: ['quantity', 'study', 'engine', 'formula', 'drawing'],
   app: ['quantity', 'data', 'study', 'engine', 'schema', 'speech', 'capture', 'store', 'report'],
   server: ['quantity', 'study', 'engine', 'schema', 'capture', 'store', 'report', 'app'],
-  cli: ['quantity', 'study', 'engine', 'capture', 'store', 'report', 'app', 'server'],
+  cli: ['quantity', 'study', 'engine', 'speech', 'capture', 'store', 'report', 'app', 'server'],
   web: ['quantity', 'data', 'study', 'engine', 'formula', 'drawing', 'speech', 'capture'],
 };
 

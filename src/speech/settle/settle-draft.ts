@@ -11,7 +11,6 @@ import {
   type Entry,
   type Evidence,
   type Id,
-  propertyWords,
   type Reading,
   RefusalError,
   type Speech,
@@ -255,7 +254,3 @@ export function splitDraft(view: StudyView, id: Id, ids: () => Id): Act {
     made,
   };
 }
-
-/** Words of a draft for lists: "thickness of 40-010: 2.6 millimetres". */
-export const draftWords = (draft: SpeechDraft): string =>
-  draft.quantity?.property ? propertyWords(draft.quantity.property) : draft.kind;

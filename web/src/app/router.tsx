@@ -40,6 +40,11 @@ const overview = createRoute({
   path: '/',
   component: lazyRouteComponent(() => import('../pages/overview.tsx'), 'OverviewPage'),
 });
+const walkaround = createRoute({
+  getParentRoute: () => study,
+  path: '/walkaround',
+  component: lazyRouteComponent(() => import('../pages/walkaround.tsx'), 'WalkaroundPage'),
+});
 const parts = createRoute({
   getParentRoute: () => study,
   path: '/parts',
@@ -109,6 +114,7 @@ export const router = createRouter({
     study.addChildren([
       ...[overview, scale, parts, map, mass, joints, dry, cost],
       ...[questions, question, claims, history, imports],
+      walkaround,
     ]),
   ]),
   defaultPreload: 'intent',

@@ -101,10 +101,10 @@ export function TieForm({ row, onDone }: TieFormProps) {
   );
 }
 
-const firstDraft = ({ tie, claim }: ClaimRow, root: string | undefined): Draft => ({
-  question: tie?.question ?? '',
+const firstDraft = ({ tie, claim, hint }: ClaimRow, root: string | undefined): Draft => ({
+  question: tie?.question ?? hint?.question ?? '',
   subject: tie?.subject ?? claim.about[0] ?? root ?? '',
-  output: tie?.output ?? '',
-  is: tie?.test.is ?? 'at least',
-  value: tie?.test.asWritten ?? '',
+  output: tie?.output ?? hint?.output ?? '',
+  is: tie?.test.is ?? hint?.is ?? 'at least',
+  value: tie?.test.asWritten ?? hint?.value ?? '',
 });

@@ -114,7 +114,7 @@ function readingStory(
   };
 }
 
-const photoOf = ({ blob, caption, mediaType }: Photo): StoryPhoto => ({
+export const photoOf = ({ blob, caption, mediaType }: Photo): StoryPhoto => ({
   blob,
   caption,
   isPicture: mediaType.startsWith('image/'),

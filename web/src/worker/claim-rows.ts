@@ -11,6 +11,7 @@ import {
 import { type AnswerSheet, answerSheet, type SheetOut } from './answer-sheet.ts';
 import { questionOf } from './answers-of.ts';
 import { nodeWords } from './node-words.ts';
+import { type TieHint, tieHint } from './walk-rows.ts';
 
 /** A claim as pages show it. */
 export interface ClaimRow {
@@ -25,10 +26,13 @@ export interface ClaimRow {
   readonly out?: SheetOut;
   readonly decision?: Decision;
   readonly lacks: readonly string[];
+  /** Question that may answer a claim of its kind. */
+  readonly hint?: TieHint;
 }
 
 export function claimRow(state: ClaimState, view: StudyView, questions: Questions): ClaimRow {
   const { claim, tie, decision, lacks } = state;
+  const hint = tie ? undefined : tieHint(view, claim);
   const out = sheetOf(state, questions)?.outs.find((o) => o.name === tie?.output);
   return {
     claim,
@@ -38,6 +42,7 @@ export function claimRow(state: ClaimState, view: StudyView, questions: Question
     ...(out ? { out } : {}),
     ...(decision ? { decision } : {}),
     lacks,
+    ...(hint ? { hint } : {}),
   };
 }
 

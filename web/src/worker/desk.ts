@@ -51,8 +51,10 @@ import { type PartRow, partRows } from './part-rows.ts';
 import { keepPhoto, type PhotoTyped, photoBytes, photosOf } from './photos.ts';
 import { type Asked, Sampling } from './sampling.ts';
 import { NOTHING_WAITS, type SaveState } from './save-state.ts';
+import { doSpoken, type SpokenAct } from './spoken-acts.ts';
 import { type StudyList, studyList } from './study-list.ts';
 import { StudySync } from './study-sync.ts';
+import { type Walkaround, walkarounds } from './walk-rows.ts';
 import {
   scalesOf,
   type Typed,
@@ -355,6 +357,16 @@ export class Desk {
       entries: [{ v: 1, e: 'rates.put', book }],
     });
     return book.cells.length;
+  }
+
+  /** Recordings of the walkaround by their time line. */
+  async walkarounds(): Promise<Walkaround[]> {
+    return walkarounds(this.#sync().view, await this.claims());
+  }
+
+  /** Speech, drafts and marks; returns what was doubtful in a file. */
+  spoken(act: SpokenAct, by: string): Promise<readonly Finding[]> {
+    return doSpoken(this.#sync().view, act, by, (entries) => this.#record(by, entries));
   }
 
   /** Reverses a gesture; the undo of an undo does it again. */

@@ -15,6 +15,8 @@ export interface StudyHeader {
   readonly invented: boolean;
   readonly root: Id | undefined;
   readonly parts: number;
+  /** Recordings of a walkaround. */
+  readonly speeches: number;
 }
 
 export function headerOf(view: StudyView): StudyHeader {
@@ -33,5 +35,6 @@ export function headerOf(view: StudyView): StudyHeader {
     invented,
     root: view.root()?.id,
     parts: view.nodes('part').length,
+    speeches: view.speeches().length,
   };
 }
