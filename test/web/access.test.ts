@@ -30,6 +30,7 @@ const PAGES: readonly (readonly [name: string, path: string, ready: string])[] =
   ['overview', '', '.map svg rect.part'],
   ['parts', '/parts', '.parts-table tbody tr'],
   ['map', '/map', '.map svg rect.part'],
+  ['walkaround', '/walkaround', 'input[type=file]'],
   ['at the scale', '/scale', '.keypad button'],
   ['mass', '/mass', '.asked .figure svg'],
   ['joints', '/joints', '.asked .figure svg'],

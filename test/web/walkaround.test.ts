@@ -100,14 +100,6 @@ describe('the walkaround of the demo in the browser', () => {
     await page.context().close();
   });
 
-  it('is the first page that is seen of a study that has one', async () => {
-    const { page } = await openPage(browser, server.page(CLEAN));
-    await page.locator('.walk-line').first().waitFor();
-    await page.getByRole('navigation').getByRole('link', { name: 'Overview' }).click();
-    await page.locator('.map svg rect.part').first().waitFor();
-    await page.context().close();
-  });
-
   it('drafts are settled by keys; a measured value is held until its instrument is named', async () => {
     const { page } = await openPage(browser, server.page(FAULTY, '/walkaround'));
     await page.getByText('Hand in what was said').waitFor();

@@ -1,7 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link, Outlet, useParams, useRouter } from '@tanstack/react-router';
 import { proxy } from 'comlink';
-import { useEffect, useRef, useState } from 'react';
+import { useState } from 'react';
 import { Refusals } from '../parts/refusals.tsx';
 import { WhyProvider } from '../parts/why-dialog.tsx';
 import { useClient } from './desk-client.ts';
@@ -12,7 +12,7 @@ import { SavedState } from './saved-state.tsx';
 import { SelectionProvider } from './selection.tsx';
 import { SettingsButton } from './settings.tsx';
 import { SheetNav } from './sheet-nav.tsx';
-import { HeaderProvider, useHeader } from './study-header.ts';
+import { HeaderProvider } from './study-header.ts';
 import { TitleBlock } from './title-block.tsx';
 import { UndoButton } from './undo-button.tsx';
 
@@ -37,7 +37,6 @@ export function StudyShell() {
     <HeaderProvider value={opened.data}>
       <SelectionProvider>
         <WhyProvider>
-          <FirstPage />
           <div className="sheet">
             <Strip />
             <main className="sheet-main">
@@ -49,25 +48,6 @@ export function StudyShell() {
       </SelectionProvider>
     </HeaderProvider>
   );
-}
-
-/** How long after opening a study's walkaround may still come to the front, while changes arrive. */
-const OPENING_MS = 15_000;
-
-/** A study opened at its top shows its walkaround first, where it has one: that is the talk of the hour. */
-function FirstPage() {
-  const { study, speeches } = useHeader();
-  const router = useRouter();
-  const isTop = (): boolean => router.latestLocation.pathname.replace(/\/$/, '') === `/s/${study}`;
-  const opened = useRef(isTop() ? Date.now() : 0);
-  useEffect(() => {
-    if (speeches === 0 || opened.current === 0) return;
-    const isFresh = Date.now() - opened.current < OPENING_MS;
-    opened.current = 0;
-    if (isFresh && isTop())
-      void router.navigate({ to: '/s/$study/walkaround', params: { study }, replace: true });
-  });
-  return null;
 }
 
 const Opening = ({ read, error }: { read: number; error: unknown }) => (
