@@ -25,6 +25,7 @@ export * from './import-record.ts';
 export * from './import-table.ts';
 export * from './library.ts';
 export * from './measure-next.ts';
+export * from './photographs.ts';
 export * from './purge-study.ts';
 export * from './record-claim.ts';
 export * from './rehearsal.ts';

@@ -1,3 +1,4 @@
+import { withoutPlace } from '../capture/index.ts';
 import {
   type Answer,
   loadAll,
@@ -117,7 +118,7 @@ async function photosOf(library: Library, photos: readonly Photo[]): Promise<Rep
     photos.map(async ({ blob, caption, mediaType }) => {
       const chunks: Uint8Array[] = [];
       for await (const chunk of library.store.getBlob(blob)) chunks.push(chunk);
-      return { caption, mediaType, bytes: new Uint8Array(Buffer.concat(chunks)) };
+      return { caption, mediaType, bytes: withoutPlace(new Uint8Array(Buffer.concat(chunks))) };
     }),
   );
 }

@@ -17,6 +17,9 @@ export {
   photoMediaType,
   readPhotoList,
 } from './photographs.ts';
+export { type PictureScale, pictureLength } from './pictures/picture-length.ts';
+export { type CameraNotes, readExif } from './pictures/read-exif.ts';
+export { withoutPlace } from './pictures/without-place.ts';
 export {
   type Assumption,
   PREVIEW_ROWS,

@@ -15,6 +15,7 @@ import { RefusalError } from '../study/index.ts';
 import type { Io } from './io.ts';
 import { nodeNamed, studyNamed, whoIsHere, withLibrary } from './open-library.ts';
 import { wayNamed } from './options.ts';
+import { photos, photosOut } from './walkaround-photos.ts';
 import { clockText, commonText, draftsText, findingLines } from './walkaround-text.ts';
 
 interface Common {
@@ -40,6 +41,8 @@ const EXAMPLES = `
   hoistside walkaround split 15 --study VAN-27                     left and right, one draft each
   hoistside walkaround reject 13 --study VAN-27
   hoistside walkaround word "tow link" 61-011 --study VAN-27       what is said here, and its part
+  hoistside walkaround photos ./card --study VAN-27 --clock-offset -43    tied by time to words and parts
+  hoistside walkaround photos-out ./for-client --study VAN-27        copies without place or camera
   hoistside walkaround count "friction stir"                       how common that is in the library
 `;
 
@@ -48,7 +51,7 @@ export const walkaroundCommand = (io: Io): Command => {
   const root = new Command('walkaround')
     .description('speech at the vehicle: drafts from its words, settled into readings and claims')
     .addHelpText('after', EXAMPLES);
-  for (const make of [read, bring, drafts, accept, split, reject, word, count])
+  for (const make of [read, bring, drafts, accept, split, reject, word, count, photos, photosOut])
     root.addCommand(make(io));
   return root;
 };
