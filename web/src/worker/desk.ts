@@ -36,6 +36,7 @@ import {
   tieEntries,
   withdrawEntries,
 } from './claim-rows.ts';
+import { localTime, zoneText } from './clock-time.ts';
 import { type CostSteps, costSteps } from './cost-by-cause.ts';
 import { DeviceCopy } from './device-copy.ts';
 import { deviceName } from './device-name.ts';
