@@ -121,7 +121,7 @@ function draftOf(tokens: readonly Token[], fact: Fact, subject: Subject, how: Wa
     toS: tokens[to - 1]?.atS ?? 0,
     ...(first?.who === undefined ? {} : { who: first.who }),
     words: wordsOf(tokens, from, to),
-    around: wordsOf(tokens, ...breathOf(tokens, from, to)),
+    around: wordsOf(tokens, Math.max(0, from - AROUND), Math.min(tokens.length, to + AROUND)),
     parts: subject.parts,
     partBy: subject.by,
     ...(quantity ? { quantity } : {}),
@@ -130,13 +130,3 @@ function draftOf(tokens: readonly Token[], fact: Fact, subject: Subject, how: Wa
     how,
   };
 }
-/** A fact with some words before and behind it, within the breath in which it was said. */
-function breathOf(tokens: readonly Token[], from: number, to: number): [number, number] {
-  let [start, end] = [from, to];
-  while (from - start < AROUND && isOneBreath(tokens[start - 1], tokens[start])) start--;
-  while (end - to < AROUND && isOneBreath(tokens[end - 1], tokens[end])) end++;
-  return [start, end];
-}
-
-const isOneBreath = (a: Token | undefined, b: Token | undefined): boolean =>
-  a !== undefined && b !== undefined && a.turn === b.turn && !a.ends;
