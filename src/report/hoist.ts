@@ -102,8 +102,8 @@ const gateAt = ({ gate, state, lacking, held }: GateState): ReportGate => ({
       : state,
 });
 
-export const holdText = ({ label, property, words, needs, instrument, minutes }: Hold): string =>
-  `measure first: ${label}, ${property}${instrument ? ` (${instrument}, ${minutes} min)` : ''}: ${words}; needed by ${needs.map((n) => `“${n.words}”`).join(', ')}`;
+export const holdText = ({ label, words, needs, instrument, minutes }: Hold): string =>
+  `measure first: ${label}${instrument ? ` (${instrument}, ${minutes} min)` : ''}: ${words}; needed by ${needs.map((n) => `“${n.words}”`).join(', ')}`;
 
 /** The hoist for a terminal. */
 export function hoistText({ steps, proposals, order }: ReportHoist): string {

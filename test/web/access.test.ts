@@ -31,6 +31,7 @@ const PAGES: readonly (readonly [name: string, path: string, ready: string])[] =
   ['parts', '/parts', '.parts-table tbody tr'],
   ['map', '/map', '.map svg rect.part'],
   ['walkaround', '/walkaround', 'input[type=file]'],
+  ['on the hoist', '/hoist', '.hoist-mark'],
   ['at the scale', '/scale', '.keypad button'],
   ['mass', '/mass', '.asked .figure svg'],
   ['joints', '/joints', '.asked .figure svg'],

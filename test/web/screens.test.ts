@@ -46,6 +46,7 @@ const SCREENS: readonly Screen[] = [
   { name: 'origin', study: CLEAN, path: '', ready: '.map svg rect.part', act: openOrigin },
   { name: 'parts', study: CLEAN, path: '/parts', ready: '.parts-table tbody tr', act: takeInHand },
   { name: 'map', study: CLEAN, path: '/map', ready: '.map svg rect.part' },
+  { name: 'hoist', study: CLEAN, path: '/hoist', ready: '.hoist-figures svg' },
   { name: 'scale', study: FAULTY, path: '/scale', ready: '.keypad button' },
   { name: 'mass', study: FAULTY, path: '/mass', ready: '.asked .figure svg' },
   { name: 'joints', study: FAULTY, path: '/joints', ready: '.asked .figure svg' },

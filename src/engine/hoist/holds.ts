@@ -3,7 +3,6 @@ import {
   type CellRef,
   type Id,
   type PlannedRemoval,
-  propertyWords,
   removalSequence,
   type StudyView,
 } from '../../study/index.ts';
@@ -14,7 +13,6 @@ export interface Hold {
   readonly step: Id;
   /** Number and name of what is to be read, and what of it. */
   readonly label: string;
-  readonly property: string;
   readonly of: CellRef;
   /** How the step destroys it. */
   readonly words: string;
@@ -73,7 +71,7 @@ function holdOf(
   const needs = effects.flatMap((e) => open[e.open] ?? []);
   return [
     {
-      ...{ step: step.id, label, property: propertyWords(of.property), of, words, needs },
+      ...{ step: step.id, label, of, words, needs },
       ...(instrument ? { instrument: instrument.label, minutes: instrument.minutes } : {}),
     },
   ];

@@ -67,6 +67,11 @@ const question = createRoute({
   validateSearch: (search: Record<string, unknown>): { readonly of?: string | undefined } =>
     typeof search.of === 'string' ? { of: search.of } : {},
 });
+const hoist = createRoute({
+  getParentRoute: () => study,
+  path: '/hoist',
+  component: lazyRouteComponent(() => import('../pages/hoist.tsx'), 'HoistPage'),
+});
 const scale = createRoute({
   getParentRoute: () => study,
   path: '/scale',
@@ -112,7 +117,7 @@ export const router = createRouter({
   routeTree: root.addChildren([
     studies,
     study.addChildren([
-      ...[overview, scale, parts, map, mass, joints, dry, cost],
+      ...[overview, hoist, scale, parts, map, mass, joints, dry, cost],
       ...[questions, question, claims, history, imports],
       walkaround,
     ]),

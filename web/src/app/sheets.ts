@@ -2,6 +2,7 @@
 export const SHEETS = [
   { to: '/s/$study', title: 'Overview', exact: true },
   { to: '/s/$study/walkaround', title: 'Walkaround', exact: false },
+  { to: '/s/$study/hoist', title: 'On the hoist', exact: false },
   { to: '/s/$study/scale', title: 'At the scale', exact: false },
   { to: '/s/$study/parts', title: 'Parts', exact: false },
   { to: '/s/$study/map', title: 'Map', exact: false },

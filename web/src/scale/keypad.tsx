@@ -4,14 +4,17 @@ const KEYS = ['7', '8', '9', '4', '5', '6', '1', '2', '3', '.', '0', '±'] as co
 
 export interface KeypadProps {
   readonly text: string;
-  readonly unit: MassUnit;
   readonly onText: (text: string) => void;
-  readonly onUnit: (unit: MassUnit) => void;
+  /** What the keys are for. */
+  readonly label: string;
+  /** Where the unit can be changed. */
+  readonly unit?: MassUnit;
+  readonly onUnit?: (unit: MassUnit) => void;
 }
 
-/** Keys of 16 mm and more for a mass: gloves type no small letters. The keyboard types the same. */
-export const Keypad = ({ text, unit, onText, onUnit }: KeypadProps) => (
-  <fieldset className="keypad" aria-label="Keys for the mass">
+/** Keys of 16 mm and more for a number: gloves type no small letters. The keyboard types the same. */
+export const Keypad = ({ text, label, unit, onText, onUnit }: KeypadProps) => (
+  <fieldset className="keypad" aria-label={label}>
     {KEYS.map((key) => (
       <button
         key={key}
@@ -22,13 +25,15 @@ export const Keypad = ({ text, unit, onText, onUnit }: KeypadProps) => (
         {key}
       </button>
     ))}
-    <button
-      type="button"
-      aria-label={`unit ${unit}: change it`}
-      onClick={() => onUnit(nextUnit(unit))}
-    >
-      {unit}
-    </button>
+    {unit !== undefined && onUnit && (
+      <button
+        type="button"
+        aria-label={`unit ${unit}: change it`}
+        onClick={() => onUnit(nextUnit(unit))}
+      >
+        {unit}
+      </button>
+    )}
     <button type="button" className="back" onClick={() => onText(text.trimEnd().slice(0, -1))}>
       Back
     </button>

@@ -73,7 +73,7 @@ export function ScaleEntry({ part, onKept }: ScaleEntryProps) {
         <NameField />
         <Refusals error={error} />
       </div>
-      <Keypad text={text} unit={unit} onText={setText} onUnit={setUnit} />
+      <Keypad label="Keys for the mass" text={text} unit={unit} onText={setText} onUnit={setUnit} />
       <button type="submit" className="primary keep" disabled={written === ''}>
         {warnings.length > 0 ? 'Keep all the same' : 'Keep reading'}
       </button>

@@ -45,6 +45,7 @@ import { type Gap, gapsOf } from './gaps.ts';
 import { headerOf, type StudyHeader } from './header-of.ts';
 import { type HistoryRow, historyRows } from './history-rows.ts';
 import { freshId, localTime, zoneText } from './local-time.ts';
+import { type HoistAct, type HoistModel, hoistEntries, hoistModel } from './hoist-model.ts';
 import { type MapModel, mapModel } from './map-model.ts';
 import { namedFindings } from './named-findings.ts';
 import { type NodeStory, nodeStory } from './node-story.ts';
@@ -317,6 +318,17 @@ export class Desk {
   history(): HistoryRow[] {
     const { view, device } = this.#sync();
     return historyRows(view, device);
+  }
+
+  /** The removal plan as it stands; undefined where there is none. */
+  async hoist(): Promise<HoistModel | undefined> {
+    return hoistModel(this.#sync().view, await this.#loaded());
+  }
+
+  /** Records what is done at the hoist. */
+  async atHoist(act: HoistAct, by: string): Promise<void> {
+    const context = { at: localTime(), id: freshId };
+    return this.#record(by, hoistEntries(this.#sync().view, await this.#loaded(), act, context));
   }
 
   edit(edit: CellEdit, by: string): Promise<void> {
