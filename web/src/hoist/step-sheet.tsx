@@ -27,9 +27,9 @@ export function StepSheetShown({
         ))}
         <Holds step={step} />
         <Gates step={step} names={names} />
-        <Mark step={step} />
       </div>
       <div className="hoist-balance">
+        <Mark step={step} />
         <Balance step={step} />
         <PartsOff step={step} />
       </div>
