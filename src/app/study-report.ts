@@ -1,6 +1,7 @@
 import { withoutPlace } from '../capture/index.ts';
 import {
   type Answer,
+  hoistSheets,
   loadAll,
   measureNext,
   type Questions,
@@ -41,6 +42,7 @@ export async function studyReport(
     answered: answers.answers.flatMap((answer) => answered(answer, questions, view)),
     notAnswered: answers.refused.map(({ question, why }) => ({ question, subject: '', why })),
     claims: answers.claims.map((c) => claimOf(c, view, questions)),
+    hoist: hoistSheets(view, questions),
     next: measureNext(view, questions, { limit: NEXT_PRINTED }),
     map: mapDrawing(view, marksOf(answers)),
     photos: await photosOf(library, view.photos().slice(0, PHOTOS_PRINTED)),

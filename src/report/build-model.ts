@@ -2,6 +2,7 @@ import type {
   Answer,
   Caution,
   Decision,
+  HoistSheets,
   MeasureNext,
   Out,
   Question,
@@ -11,6 +12,7 @@ import { ROUNDING_RULE, unitSymbol } from '../quantity/index.ts';
 import type { Claim, RateBook, StudyView, Tie } from '../study/index.ts';
 import { reportClaim } from './claims.ts';
 import { groupFindings } from './finding-groups.ts';
+import { reportHoist } from './hoist.ts';
 import type { MapDrawing } from './map.ts';
 import { methodOf } from './methods.ts';
 import type { ReportAnswer, ReportModel, ReportRates, ReportStudy } from './model.ts';
@@ -66,6 +68,7 @@ export interface ReportInput {
   readonly notAnswered?: readonly NotAnswered[];
   readonly claims?: readonly AnsweredClaim[];
   readonly next?: MeasureNext;
+  readonly hoist?: HoistSheets | undefined;
   readonly map?: MapDrawing | undefined;
   readonly photos?: readonly ReportPhoto[];
 }
@@ -92,6 +95,7 @@ export function reportModel(input: ReportInput): ReportModel {
     sections,
     claims,
     ...(input.next ? { next: reportNext(input.next) } : {}),
+    ...(input.hoist ? { hoist: reportHoist(input.hoist) } : {}),
     unknown: unknownOf(
       groupFindings(input.view.findings),
       pairs.map((p) => p.report),

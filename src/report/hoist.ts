@@ -1,34 +1,7 @@
 import type { Against, HoistSheets, Hold, StepSheet } from '../engine/index.ts';
 import type { GateState } from '../study/index.ts';
-import type { ReportTable } from './model.ts';
+import type { ReportGate, ReportHoist, ReportStepAt, ReportTable } from './model.ts';
 import { numberText, shownNumber } from './wording.ts';
-
-/** The hoist in words: the same for paper, line and page. */
-export interface ReportHoist {
-  readonly steps: readonly ReportStepAt[];
-  readonly proposals: readonly ReportTable[];
-  /** What is wrong with the order of the plan. */
-  readonly order: readonly string[];
-}
-export interface ReportStepAt {
-  readonly label: string;
-  readonly name: string;
-  /** "done", "to be done", "stopped", "marked, not shown as done". */
-  readonly standing: string;
-  readonly balance: string;
-  readonly against: readonly string[];
-  readonly waitsFor: readonly string[];
-  readonly gates: readonly ReportGate[];
-  readonly holds: readonly string[];
-  readonly notShown: readonly string[];
-}
-export interface ReportGate {
-  readonly id: string;
-  readonly title: string;
-  /** "complete", "not complete", or the override with its name and reason. */
-  readonly says: string;
-  readonly lacking: readonly string[];
-}
 
 export const reportHoist = ({ steps, order }: HoistSheets): ReportHoist => ({
   steps: steps.map(stepAt),

@@ -10,7 +10,7 @@
 export { type BagLabel, bagCode, type LabelSheet } from './bag-labels.ts';
 export * from './build-model.ts';
 export { tieWords } from './claims.ts';
-export { hoistText, type ReportHoist, reportHoist, standingOf } from './hoist.ts';
+export { hoistText, reportHoist, standingOf } from './hoist.ts';
 export { labelsSvg } from './labels-svg.ts';
 export * from './map.ts';
 export * from './model.ts';

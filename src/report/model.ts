@@ -242,6 +242,33 @@ export interface ReportNext {
   readonly leftOut: number;
 }
 
+/** The hoist in words: the same for paper, line and page. */
+export interface ReportHoist {
+  readonly steps: readonly ReportStepAt[];
+  readonly proposals: readonly ReportTable[];
+  /** What is wrong with the order of the plan. */
+  readonly order: readonly string[];
+}
+export interface ReportStepAt {
+  readonly label: string;
+  readonly name: string;
+  /** "done", "to be done", "stopped", "marked, not shown as done". */
+  readonly standing: string;
+  readonly balance: string;
+  readonly against: readonly string[];
+  readonly waitsFor: readonly string[];
+  readonly gates: readonly ReportGate[];
+  readonly holds: readonly string[];
+  readonly notShown: readonly string[];
+}
+export interface ReportGate {
+  readonly id: string;
+  readonly title: string;
+  /** "complete", "not complete", or the override with its name and reason. */
+  readonly says: string;
+  readonly lacking: readonly string[];
+}
+
 /** How one question is answered, as printed in the appendix. */
 export interface ReportMethod {
   readonly id: string;
@@ -312,6 +339,8 @@ export interface ReportModel {
   readonly claims: readonly ReportClaim[];
   /** Absent where it was not asked for. */
   readonly next?: ReportNext;
+  /** The removal plan with its gates; absent where the study has none. */
+  readonly hoist?: ReportHoist;
   readonly unknown: readonly UnknownGroup[];
   readonly findings: readonly FindingGroup[];
   readonly cautions: readonly Caution[];

@@ -5,6 +5,7 @@ import { figureText } from './figure-text.ts';
 import type {
   FindingGroup,
   ReportAnswer,
+  ReportHoist,
   ReportModel,
   ReportNext,
   ReportNextReading,
@@ -68,6 +69,7 @@ export function summaryText(model: ReportModel): string {
     ]),
     block('Claims', model.claims.flatMap(claimLines), false),
     block('Measure next', model.next ? nextLines(model.next) : [], false),
+    block('On the hoist', model.hoist ? hoistLines(model.hoist) : [], false),
     block(
       'Not known',
       model.unknown.flatMap((u) => itemLines(unknownHead(u), u.items)),
@@ -297,6 +299,17 @@ function claimLines(claim: ReportModel['claims'][number]): string[] {
     ...wrap(detail.filter((t) => t !== '').join(' · '), '    '),
   ];
 }
+
+/** How each step stands, with overrides by name, and what the order breaks. */
+const hoistLines = ({ steps, order }: ReportHoist): string[] => [
+  ...steps.flatMap((s) => [
+    ...wrap(`${s.label} ${s.name}: ${s.standing}`),
+    ...s.gates
+      .filter((g) => g.says.startsWith('override'))
+      .flatMap((g) => wrap(`${g.title}: ${g.says}`, '    ')),
+  ]),
+  ...order.flatMap((o) => bullet(o)),
+];
 
 /** What to measure next: what is open, then the readings, best first. */
 export const nextText = (next: ReportNext): string =>

@@ -47,12 +47,7 @@ export function stopsOf(sheet: StepSheet): readonly Refusal[] {
       stop('after', first, 'must be done first', 'Do it first, or correct joints and blockers.'),
     ),
     ...(needsBalance(sheet) ? against : []).map(({ out, word }) =>
-      stop(
-        'balance',
-        word,
-        `${out.meaning}: ${word}`,
-        'Stop. Take an order that the tool proposes.',
-      ),
+      stop('balance', word, `${out.meaning}: ${word}`, nextFor(word)),
     ),
     ...state.gates
       .filter((g) => g.state === 'not complete' && g.gate.id !== 'hoist-limit')
@@ -66,6 +61,11 @@ export function stopsOf(sheet: StepSheet): readonly Refusal[] {
       ),
   ];
 }
+
+const nextFor = (word: string): string =>
+  word === 'not complete'
+    ? 'Measure what the balance lacks: masses, places, pads, ratings.'
+    : 'Stop. Take an order that the tool proposes.';
 
 export const needsBalance = ({ state }: StepSheet): boolean =>
   state.gates.some((g) => g.gate.id === 'hoist-limit');

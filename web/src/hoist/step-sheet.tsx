@@ -143,16 +143,6 @@ function Mark({ step }: { readonly step: HoistStep }) {
       .catch(setError);
   return (
     <>
-      {step.stops.length > 0 && (
-        <ul className="hoist-stops open">
-          {step.stops.map((stop) => (
-            <li key={`${stop.place.column} ${stop.value}`}>
-              {stop.value} {stop.why}. <em>{stop.next}</em>
-            </li>
-          ))}
-        </ul>
-      )}
-      <Refusals error={error} />
       {step.standing === 'done' ? (
         <button type="button" onClick={() => act(false)}>
           Not done after all
@@ -162,9 +152,26 @@ function Mark({ step }: { readonly step: HoistStep }) {
           {step.label} is done
         </button>
       )}
+      <Refusals error={error} />
+      {!error && <Stops step={step} />}
     </>
   );
 }
+
+/** What the step waits for, a line each; its records stand beside with all their lines. */
+const Stops = ({ step: { stops, gates } }: { readonly step: HoistStep }) => (
+  <ul className="hoist-rows">
+    {stops.map(({ place, value, why }) => {
+      const gate = gates.find((g) => g.gate.id === place.column)?.gate;
+      return (
+        <li key={`${place.column} ${why}`}>
+          <span>{gate?.title ?? (place.column === 'after' ? `${value} comes first` : why)}</span>
+          <em className="open">{gate ? 'not complete' : 'stop'}</em>
+        </li>
+      );
+    })}
+  </ul>
+);
 
 const NUMBERS = [
   ['mass', 'left on the hoist'],
