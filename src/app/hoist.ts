@@ -1,4 +1,11 @@
-import { type HoistSheets, hoistSheets, loadAll, markEntries } from '../engine/index.ts';
+import {
+  type HoistSheets,
+  hoistSheets,
+  loadAll,
+  type MeasurementPlan,
+  markEntries,
+  measurementPlan,
+} from '../engine/index.ts';
 import {
   type Entry,
   type GateOverride,
@@ -14,6 +21,10 @@ import type { Library } from './library.ts';
 /** The removal plan with how every step stands; undefined where the study has none. */
 export const hoistOf = async (view: StudyView): Promise<HoistSheets | undefined> =>
   hoistSheets(view, await loadAll());
+
+/** Readings to take and how far the study is, on a day as 2026-11-25. */
+export const measurementPlanOf = async (view: StudyView, day: string): Promise<MeasurementPlan> =>
+  measurementPlan(view, await loadAll(), day);
 
 /** What is put down at the hoist, by whom. */
 export interface AtHoist {

@@ -16,6 +16,7 @@ import { type Io, PROCESS_IO, printError } from './io.ts';
 import { labelsCommand } from './labels.ts';
 import { listCommand } from './list.ts';
 import { nextCommand } from './next.ts';
+import { planCommand } from './plan.ts';
 import { purgeCommand } from './purge.ts';
 import { reportCommand } from './report.ts';
 import { restoreCommand } from './restore.ts';
@@ -73,6 +74,7 @@ function program(io: Io): Command {
     hoistCommand,
     historyCommand,
     bundleCommand,
+    planCommand,
     purgeCommand,
     backupCommand,
     restoreCommand,

@@ -19,6 +19,7 @@ export * from './direction.ts';
 export * from './figure.ts';
 export * from './hoist/holds.ts';
 export * from './hoist/mark-entries.ts';
+export * from './hoist/measurement-plan.ts';
 export * from './hoist/step-sheets.ts';
 export { type FastenerSpec, parseFastenerSpec } from './joining/fastener-spec.ts';
 export { hasLooseFasteners, jointKind } from './joining/joint-kinds.ts';

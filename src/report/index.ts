@@ -13,6 +13,7 @@ export { tieWords } from './claims.ts';
 export { hoistText, reportHoist, standingOf } from './hoist.ts';
 export { labelsSvg } from './labels-svg.ts';
 export * from './map.ts';
+export { measurementPlanText } from './measurement-plan.ts';
 export * from './model.ts';
 export { reportNext } from './next.ts';
 export { renderLabels } from './pdf/render-labels.ts';

@@ -4,6 +4,7 @@ import { JOINT_PROPERTIES } from './joint-properties.ts';
 import { LINE_PROPERTIES } from './line-properties.ts';
 import { type PropertyDef, scalar, signed, text } from './property-def.ts';
 import type { PropertyId } from './reading.ts';
+import { RECEIVED_PROPERTIES } from './received-properties.ts';
 import { SEALING_PROPERTIES } from './sealing-properties.ts';
 
 export type { PropertyDef } from './property-def.ts';
@@ -52,6 +53,7 @@ export const PROPERTIES: readonly PropertyDef[] = [
   ...SEALING_PROPERTIES,
   ...LINE_PROPERTIES,
   ...HOIST_PROPERTIES,
+  ...RECEIVED_PROPERTIES,
 ];
 
 const BY_ID = new Map(PROPERTIES.map((p) => [p.id, p]));
