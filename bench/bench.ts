@@ -5,6 +5,7 @@
 import { performance } from 'node:perf_hooks';
 import { answerStudy, askStudy, loadAll } from '../src/engine/index.ts';
 import { extend, fold, type StudyView } from '../src/study/index.ts';
+import { monteCarloSection } from './monte-carlo.ts';
 import { openingSection } from './opening.ts';
 import { propagationSection } from './propagation.ts';
 import { removalSection } from './removal.ts';
@@ -90,6 +91,7 @@ line(
 );
 
 propagationSection(changes, questions, line);
+monteCarloSection(changes, questions, line);
 removalSection(PARTS, JOINTS, questions, median, line);
 sealingSection(JOINTS, questions, median, line);
 await openingSection(line);

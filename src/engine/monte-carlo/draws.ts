@@ -1,3 +1,4 @@
+import { addColumn } from '../forms/multilinear.ts';
 import type { Variables } from '../forms/variables.ts';
 import { hashOf, mixed, Random } from './random.ts';
 import { type Shape, shapeOf } from './shapes.ts';
@@ -9,6 +10,8 @@ export interface Drawn {
   readonly size: number;
   /** Adds `factor` times the variable's samples, in standard uncertainties from nominal. */
   addTo(column: Float64Array, variable: number, factor: number): void;
+  /** Fills the column with `x` and that: in one pass what would take two. */
+  setTo(column: Float64Array, x: number, variable: number, factor: number): void;
 }
 
 /** With no more variables than this each has a column of its own. */
@@ -62,17 +65,31 @@ export class Draws implements Drawn {
 
   addTo(column: Float64Array, variable: number, factor: number): void {
     if (factor === 0) return;
-    const own = this.from.count <= OWN_COLUMNS || this.#ranks.has(variable);
-    if (own) addTimes(column, this.#ownColumn(variable), 0, factor);
-    else this.#addPooled(column, variable, factor);
+    const { column: from, place, sign } = this.placed(variable);
+    addTimes(column, from, place, sign * factor);
   }
 
-  #addPooled(column: Float64Array, variable: number, factor: number): void {
+  setTo(column: Float64Array, x: number, variable: number, factor: number): void {
+    const { column: from, place, sign } = this.placed(variable);
+    setColumn(column, 0, x, sign * factor, from, place);
+    setColumn(column, this.size - place, x, sign * factor, from, 0);
+  }
+
+  /** The column that a variable's samples stand in, from which place on and with which sign. */
+  placed(variable: number): Placed {
+    const isOwn = this.from.count <= OWN_COLUMNS || this.#ranks.has(variable);
+    if (isOwn) return { column: this.#ownColumn(variable), place: 0, sign: 1 };
     const shape = this.#shape(variable);
-    const hash = mixed(this.#hash(variable) ^ this.#salt);
-    const place = mixed(hash + 1) % this.size;
-    const sign = shape.isSymmetric && hash >>> 31 === 1 ? -1 : 1;
-    addTimes(column, this.#pooled(shape, hash % POOL), place, sign * factor);
+    const hash = this.#hashInBlock(variable);
+    const column = this.#pooled(shape, hash % POOL);
+    return { column, place: this.#placeOf(hash), sign: signOf(shape, hash) };
+  }
+
+  #hashInBlock(variable: number): number {
+    return mixed(this.#hash(variable) ^ this.#salt);
+  }
+  #placeOf(hash: number): number {
+    return mixed(hash + 1) % this.size;
   }
 
   #pooled(shape: Shape, i: number): Float64Array {
@@ -125,12 +142,40 @@ export class Draws implements Drawn {
   }
 }
 
+/** A column, turned on by `place`, its end going on at its beginning. */
+export interface Placed {
+  readonly column: Float64Array;
+  readonly place: number;
+  readonly sign: 1 | -1;
+}
+
+const signOf = (shape: Shape, hash: number): 1 | -1 =>
+  shape.isSymmetric && hash >>> 31 === 1 ? -1 : 1;
+
 /** Adds a column turned on by `place`, its end going on at its beginning. */
 function addTimes(into: Float64Array, column: Float64Array, place: number, factor: number): void {
-  const n = into.length;
-  const first = n - place;
-  for (let i = 0; i < first; i++)
-    into[i] = (into[i] as number) + factor * (column[i + place] as number);
-  for (let i = first; i < n; i++)
-    into[i] = (into[i] as number) + factor * (column[i - first] as number);
+  const first = into.length - place;
+  addColumn(place === 0 ? into : into.subarray(0, first), factor, column.subarray(place));
+  if (place > 0) addColumn(into.subarray(first), factor, column.subarray(0, place));
+}
+
+/** Sets `into` from `at` on to `x` and `factor` times a column from `place` on, to the end of either. */
+function setColumn(
+  into: Float64Array,
+  at: number,
+  x: number,
+  factor: number,
+  column: Float64Array,
+  place: number,
+): void {
+  const count = Math.min(into.length - at, column.length - place);
+  const [to, from] = [into.subarray(at, at + count), column.subarray(place, place + count)];
+  let i = 0;
+  for (; i + 3 < count; i += 4) {
+    to[i] = x + factor * (from[i] as number);
+    to[i + 1] = x + factor * (from[i + 1] as number);
+    to[i + 2] = x + factor * (from[i + 2] as number);
+    to[i + 3] = x + factor * (from[i + 3] as number);
+  }
+  for (; i < count; i++) to[i] = x + factor * (from[i] as number);
 }

@@ -73,4 +73,8 @@ class Mixed implements Drawn {
   addTo(column: Float64Array, variable: number, factor: number): void {
     (this.fromB(variable) ? this.b : this.a).addTo(column, variable, factor);
   }
+
+  setTo(column: Float64Array, x: number, variable: number, factor: number): void {
+    (this.fromB(variable) ? this.b : this.a).setTo(column, x, variable, factor);
+  }
 }
