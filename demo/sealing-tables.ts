@@ -96,15 +96,27 @@ export const crossingsTable = (): string =>
     }),
   );
 
+const sealRow = (subject: string, kind: string, taken: Partial<TextRow>): TextRow => ({
+  ...{ subject, kind, parent: '', name: '', property: '', value: '', unit: '', u: '', u_unit: '' },
+  ...{ how: 'seen', instrument: '', condition: 'kerb', note: '' },
+  ...(taken as TextRow),
+});
+
 /** seals.csv: flange, cord and fasteners of the lid, a reading a row; in both records the same. */
-export const sealsTable = (): string =>
-  formatTable(
-    VEHICLE_HEADINGS,
-    LID_SEAL.readings.map(([property, value, unit, u, how, instrument]): TextRow => {
-      return {
-        ...{ subject: LID_SEAL.joint, kind: 'joint', parent: '', name: '', property },
-        ...{ value: String(value), unit, u: String(u), u_unit: unit, how, instrument },
-        ...{ condition: 'kerb', note: '' },
-      };
+export function sealsTable(): string {
+  const { joint, designs, clips, readings } = LID_SEAL;
+  const rows = readings.map(([property, value, unit, u, how, instrument]) =>
+    sealRow(joint, 'joint', {
+      ...{ property, value: String(value), unit, u: String(u), u_unit: unit, how, instrument },
     }),
   );
+  const force = {
+    ...{ property: 'seal.force', value: String(clips.forceN), unit: 'N', u: String(clips.uN) },
+    ...{ u_unit: 'N', how: 'measured', instrument: 'spring balance' },
+  };
+  return formatTable(VEHICLE_HEADINGS, [
+    ...rows,
+    sealRow(designs, 'alternative', { property: 'seal.joint', value: joint }),
+    sealRow(clips.design, 'alternative', force),
+  ]);
+}

@@ -97,4 +97,17 @@ export const CLAIMS: readonly WrittenClaim[] = [
     by: 'second engineer',
     at: '2026-10-05T15:50',
   },
+  {
+    id: 'C7',
+    words: 'Clips instead of screws would do on that lid',
+    subject: 'LID',
+    question: 'lid-choice',
+    output: 'clipPressure',
+    is: 'at least',
+    value: 0,
+    unit: 'N/mm',
+    how: 'guessed',
+    by: 'lead',
+    at: '2026-10-06T11:30',
+  },
 ];

@@ -187,6 +187,9 @@ export const CROSSINGS: readonly DemoCrossing[] = [
 /** The lid's joint: flange, cord and fasteners; value, unit, standard uncertainty, how it is known. */
 export const LID_SEAL = {
   joint: 'J101',
+  /** The designs for it, and of that with clips the force of one by spring balance, N. */
+  designs: 'LID',
+  clips: { design: 'LID-4', forceN: 210, uN: 15 },
   readings: [
     ['seal.pitch', lid.screws.pitchMm, 'mm', 0.5, 'measured', 'calliper'],
     ['seal.cornerPitch', 104, 'mm', 0.5, 'measured', 'calliper'],

@@ -459,6 +459,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     load: () => import('./cost/learning-curve.question.ts'),
   },
   {
+    id: 'lid-choice',
+    title: 'Clips instead of screws on a lid',
+    wording: 'What do clips instead of screws change in cost, time, line load, crossings and pressure?',
+    subject: 'alternative',
+    section: { id: 'sealing', title: 'Sealing and leaks', order: 50 },
+    load: () => import('./sealing/lid-choice.question.ts'),
+  },
+  {
     id: 'line-census',
     title: 'Lines and circuits',
     wording: 'Which lines run where, and which circuits would one event take together?',

@@ -44,9 +44,10 @@ describe('vehicle.csv', () => {
       ...rows.map((row) => row.subject),
       ...committed('clean', 'parts.csv').map((row) => row.number),
       ...committed('clean', 'assemblies.csv').map((row) => row.number),
+      ...committed('clean', 'fastenings.csv').map((row) => row.subject),
     ]);
     const claims = committed('clean', 'claims.csv');
-    expect(claims).toHaveLength(6);
+    expect(claims).toHaveLength(7);
     expect(claims.filter((claim) => !known.has(claim.subject))).toEqual([]);
   });
 });

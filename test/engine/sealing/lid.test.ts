@@ -54,3 +54,44 @@ it('of a joint of which nothing is recorded, the question ends, without a number
   const answer = await askRegistered('seal-line-load', view, view.find('J102')?.id);
   expect(Object.keys(answer.outs)).toEqual([]);
 });
+
+describe('lid-choice: clips instead of screws', async () => {
+  const view = await demoStudy('clean');
+  const lid = view.find('LID')?.id;
+  const answer = await askRegistered('lid-choice', view, lid);
+
+  it('cost, both times and crossings are those of alternative-costs', async () => {
+    const costs = await askRegistered('alternative-costs', view, lid);
+    const table = costs.further?.concat(costs.detail ?? []) ?? [];
+    const rows = [...table, ...(costs.detail ? [costs.detail] : [])].flatMap((t) => t.rows);
+    const of = (name: string) => rows.find((r) => r[0] === name && r.length > 8) ?? [];
+    const [screws, clips] = [of('62 screws into rivet nuts, as built'), of('58 spring clips')];
+    expect(out(answer, 'cost').x).toBeCloseTo(Number(screws[4]) - Number(clips[4]), 9);
+    expect(out(answer, 'time').x).toBeCloseTo(Number(screws[7]) - Number(clips[7]), 9);
+    expect(out(answer, 'crossings').x).toBe(Number(screws[9]) - Number(clips[9]));
+    expect(out(answer, 'service').x).toBeCloseTo(Number(screws[10]) - Number(clips[10]), 9);
+    expect(out(answer, 'cost').decision?.direction).toBe('clips are cheaper');
+  });
+
+  it('line loads are those of seal-line-load; of the clips by hand', async () => {
+    const load = await askRegistered('seal-line-load', view, view.find('J101')?.id);
+    expect(shown(answer, 'screwLoad')).toBeCloseTo(shown(load, 'held'), 9);
+    expect(shown(answer, 'screwPressure')).toBeCloseTo(shown(load, 'heldPressure') - 1, 9);
+    const u = (0.75 / (4 * ((10_000 * 28 * 2.6 ** 3) / 12))) ** 0.25 * (5540 / 58);
+    const middle = Math.sinh(u / 2) * Math.cos(u / 2) + Math.cosh(u / 2) * Math.sin(u / 2);
+    const clips = (((210 * 58) / 5540) * u * middle) / (Math.cosh(u) - Math.cos(u));
+    expect(shown(answer, 'clipLoad')).toBeCloseTo(clips, 9);
+    expect(shown(answer, 'clipPressure')).toBeCloseTo(clips - 1 - (8e3 * 1.8) / 5.54 / 1000, 9);
+    expect(shown(answer, 'opens')).toBeCloseTo(((clips - 1) * 5.54) / 1.8, 9);
+  });
+
+  it('each with its word: cheaper and quicker, tight at rest, not when the vents open', () => {
+    const word = (name: string) => out(answer, name).decision?.word;
+    expect(word('cost')).toBe('different');
+    expect(word('time')).toBe('different');
+    expect(word('service')).toBe('different');
+    expect(word('clipMargin')).toBe('holds');
+    expect(word('clipPressure')).toBe('fails');
+    expect(answer.detail?.rows).toHaveLength(2);
+  });
+});

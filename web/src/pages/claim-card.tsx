@@ -46,6 +46,24 @@ export function ClaimCard({ row, tying, onTie }: ClaimCardProps) {
           {row.out.meaning}
         </p>
       )}
+      {tie && row.beside.length > 0 && (
+        <ul className="beside" aria-label="What else the same answer decides">
+          {row.beside.map((out) => (
+            <li key={out.name}>
+              {out.meaning}:{' '}
+              <NumberShown
+                shown={out}
+                how="calculated"
+                of={out.meaning}
+                why={{ of: 'out', question: tie.question, subject: tie.subject, output: out.name }}
+              />{' '}
+              {out.decision && (
+                <DecisionShown decision={out.decision} kind={out.kind} unit={out.unit} />
+              )}
+            </li>
+          ))}
+        </ul>
+      )}
       {tie && state === 'open' && (
         <ul className="open">
           {row.lacks.map((lack) => (

@@ -25,6 +25,8 @@ export interface ClaimRow {
   readonly state: ClaimState['state'];
   readonly out?: SheetOut;
   readonly decision?: Decision;
+  /** What else the same answer decides. */
+  readonly beside: readonly SheetOut[];
   readonly lacks: readonly string[];
   /** Question that may answer a claim of its kind. */
   readonly hint?: TieHint;
@@ -33,7 +35,8 @@ export interface ClaimRow {
 export function claimRow(state: ClaimState, view: StudyView, questions: Questions): ClaimRow {
   const { claim, tie, decision, lacks } = state;
   const hint = tie ? undefined : tieHint(view, claim);
-  const out = sheetOf(state, questions)?.outs.find((o) => o.name === tie?.output);
+  const outs = sheetOf(state, questions)?.outs ?? [];
+  const out = outs.find((o) => o.name === tie?.output);
   return {
     claim,
     about: claim.about.map((id) => ({ id, words: wordsOf(view, id) })),
@@ -41,6 +44,7 @@ export function claimRow(state: ClaimState, view: StudyView, questions: Question
     state: state.state,
     ...(out ? { out } : {}),
     ...(decision ? { decision } : {}),
+    beside: outs.filter((o) => o.decision !== undefined && o !== out),
     lacks,
     ...(hint ? { hint } : {}),
   };
