@@ -37,8 +37,12 @@ export function alternativesTable(): string {
       does(label, made('40', name)),
       ...designs.flatMap((design, i) => {
         const above = `${label}-${i + 1}`;
+        const said = Object.entries(design.words ?? {}).map(([name, value]) =>
+          reading({ subject: above, property: `cost.${name}`, value, how: 'inferred' }),
+        );
         return [
           does(above, made(label, design.name)),
+          ...said,
           ...design.lines.flatMap((line, k) =>
             lineRows(`${above}-${k + 1}`, made(above, line.name), line),
           ),

@@ -12,11 +12,17 @@ export interface WrittenLine {
   readonly words?: Readonly<Record<string, string>>;
   readonly numbers: Readonly<Record<string, WrittenNumber>>;
 }
+export interface WrittenDesign {
+  readonly name: string;
+  readonly lines: readonly WrittenLine[];
+  /** What may go wrong with it and when it could come. */
+  readonly words?: Readonly<Record<'risk' | 'timing', string>>;
+}
 export interface WrittenFunction {
   readonly label: string;
   readonly name: string;
   readonly serves: string;
-  readonly designs: readonly { readonly name: string; readonly lines: readonly WrittenLine[] }[];
+  readonly designs: readonly WrittenDesign[];
 }
 
 const { packFloor, lidJoint } = ALTERNATIVES;
@@ -158,6 +164,10 @@ const FLOOR: WrittenFunction = {
       lines: [stamped(aluminium.material, aluminium.thicknessMm, 70, 2700, 0.33), SHIELD],
     },
     {
+      words: {
+        risk: 'corrodes where a stone gets through the coating',
+        timing: 'a year, for its tools',
+      },
       name: steel.words,
       lines: [stamped(steel.material, steel.thicknessMm, 210, 7850, 0.3), SHIELD],
     },

@@ -643,6 +643,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     load: () => import('./lines/pressure-drop.question.ts'),
   },
   {
+    id: 'proposed-changes',
+    title: 'Proposed changes',
+    wording: 'Which other designs would save most, and is the saving proven?',
+    subject: 'study',
+    section: { id: 'cost', title: 'Should-cost', order: 40 },
+    load: () => import('./cost/proposed-changes.question.ts'),
+  },
+  {
     id: 'removal-order',
     title: 'Order of the removal',
     wording: 'Does the planned order keep its margins on the hoist, and which orders would?',

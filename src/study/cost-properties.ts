@@ -6,6 +6,8 @@ export const COST_PROPERTIES: readonly PropertyDef[] = [
   text('cost.functions', 'functions and their shares of the cost', 'part', 'assembly'),
   scalar('cost.volume', 'pieces a year', 'count', '1', 'vehicle'),
   text('cost.function', 'function that the alternatives serve', 'alternative'),
+  text('cost.risk', 'what may go wrong with the change', 'alternative'),
+  text('cost.timing', 'when the change could come', 'alternative'),
   text('cost.in', 'designs that the line is in', 'alternative'),
   text('cost.material', 'material of the line', 'alternative'),
   text('cost.process', 'process of the line, for its yield', 'alternative'),
