@@ -1,4 +1,6 @@
 import {
+  ABSENT_WHYS,
+  absentWhy,
   fitsKind,
   KIND_NAMES,
   type Kind,
@@ -31,8 +33,6 @@ export interface LongValue {
 }
 export const isRefused = (read: LongValue | Problem): read is Problem => 'why' in read;
 
-const ABSENT = ['not taken', 'destroyed', 'not applicable'] as const;
-
 /**
  * The value of a row in long form, with its unit and spread from their own columns. What the
  * property means settles the kind of quantity; for others the unit does, and without a unit the
@@ -44,9 +44,9 @@ export function readLongValue(texts: RowText, setup: Setup): LongValue | Problem
     return texts.problem(
       'value',
       'the row has no value',
-      `Give it, or say why there is none: ${ABSENT.join(', ')}.`,
+      `Give it, or say why there is none: ${ABSENT_WHYS.join(', ')}.`,
     );
-  const absent = ABSENT.find((why) => why === text.toLowerCase());
+  const absent = absentWhy(text);
   if (absent) return { value: { t: 'absent', why: absent }, asWritten: text };
   const def = propertyDef(texts.text('property'));
   const kind = def ? def.kind : kindOfUnit(texts.text('unit'));

@@ -17,7 +17,12 @@ export type Spread =
   | { readonly s: 'repeats'; readonly xs: readonly number[] };
 
 /** Why a value that could have been taken is not there. */
-export type AbsentWhy = 'not taken' | 'destroyed' | 'not applicable';
+export const ABSENT_WHYS = ['not taken', 'destroyed', 'not applicable'] as const;
+export type AbsentWhy = (typeof ABSENT_WHYS)[number];
+
+/** Such words as people write them in the place of a value; undefined for anything else. */
+export const absentWhy = (text: string): AbsentWhy | undefined =>
+  ABSENT_WHYS.find((why) => why === text.trim().toLowerCase());
 
 export interface ScalarValue {
   readonly t: 'scalar';

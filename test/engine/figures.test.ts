@@ -154,6 +154,8 @@ describe('modules that were weighed in one piece', () => {
     const titles = askWritten(question, question.example).figures?.map((f) => f.title);
     expect(titles?.slice(1)).toEqual([
       'Balance of modules 1',
+      'Gaps in force at their places, from the side',
+      'Gap in moments about the centre of gravity by the scales, in plan',
       'Gap in force, parts less scales, against zero',
       'Results that decide, against zero, in kg·m',
     ]);

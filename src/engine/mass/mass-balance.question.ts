@@ -3,6 +3,7 @@ import { BALANCE } from '../sections.ts';
 import { asDistance, BALANCE_TERMS, gapInForce, gapInX, gapInY, gapInZ } from './balance-body.ts';
 import { balanceColumns, partsTable } from './balance-parts.ts';
 import { CORNER_LOADS_ALIKE, HEIGHT, TRACKS, WHEELBASE } from './corner-loads.ts';
+import { gapDrawings } from './gap-drawings.ts';
 import { moduleTable } from './module-closure.ts';
 import { MODULES } from './module-inputs.ts';
 
@@ -69,6 +70,7 @@ export default question({
     ],
   },
   look: moduleTable,
+  figures: gapDrawings,
   modelError: {},
   sources: [
     { title: 'Sum of masses and of their moments (elementary statics)', status: 'from memory' },

@@ -135,6 +135,7 @@ const detailOf = (closures: readonly ModuleClosure[]): DetailTable => ({
     { name: 'gap', kind: 'mass', unit: 'kg' },
     { name: 'u of the gap', kind: 'mass', unit: 'kg' },
     { name: 'word' },
+    ...CENTRE_COLUMNS.map((name) => ({ name, kind: 'length' as const, unit: 'mm' })),
   ],
   rows: closures.map((c) => [
     c.label,
@@ -145,8 +146,24 @@ const detailOf = (closures: readonly ModuleClosure[]): DetailTable => ({
     c.gap.x,
     formUncertainty(c.gap),
     wordOf(c),
+    ...centreOf(c),
   ]),
 });
+
+/** Columns with the mass centre of a module's parts; empty words where none has a place. */
+export const CENTRE_COLUMNS = ['centre X', 'centre Y', 'centre Z'] as const;
+
+function centreOf({ rows }: ModuleClosure): (number | string)[] {
+  const placed = rows.filter(({ cells: { mass, x, y, z } }) => [mass, x, y, z].every(isThere));
+  const at = (row: FoundRow, name: string): number => {
+    const cell = row.cells[name];
+    return isThere(cell) ? cell.form.x : Number.NaN;
+  };
+  const mass = placed.reduce((sum, row) => sum + at(row, 'mass'), 0);
+  return ['x', 'y', 'z'].map((axis) =>
+    mass > 0 ? placed.reduce((sum, row) => sum + at(row, 'mass') * at(row, axis), 0) / mass : '',
+  );
+}
 
 function wordOf({
   gap,

@@ -2,6 +2,7 @@ import { type KeyboardEvent, type PointerEvent, useId, useMemo, useRef } from 'r
 import { useSelection } from '../app/selection.tsx';
 import { useWhy } from '../parts/why.tsx';
 import type { MapBody, MapModel } from '../worker/map-model.ts';
+import { ArrowsShown, type MapArrow } from './arrows.tsx';
 import { CgMarks } from './cg-marks.tsx';
 import { InHandOverlay } from './in-hand-overlay.tsx';
 import { layOut } from './layout.ts';
@@ -18,6 +19,7 @@ export interface MapSheetProps {
   readonly rows: readonly (readonly ViewName[])[];
   /** Ids of bodies that carry a label. */
   readonly labelled: ReadonlySet<string>;
+  readonly arrows?: readonly MapArrow[];
   /** Fit the width only, and grow downwards. */
   readonly tall?: boolean;
 }
@@ -30,7 +32,8 @@ export const MapSheet = (props: MapSheetProps) =>
  * The drawing. A touch takes a part in hand; with the keyboard the arrow
  * keys go from part to part and Enter opens where its mass comes from.
  */
-function DrawnSheet({ model, marks, rows, labelled, tall = false }: MapSheetProps) {
+function DrawnSheet(props: MapSheetProps) {
+  const { model, marks, rows, labelled, arrows = NONE, tall = false } = props;
   const box = useRef<HTMLDivElement>(null);
   const { width, height } = useSize(box);
   const { selected, select } = useSelection();
@@ -86,6 +89,7 @@ function DrawnSheet({ model, marks, rows, labelled, tall = false }: MapSheetProp
               <PartBoxes placed={placed} />
               {model.wheels && <Wheels placed={placed} wheels={model.wheels} />}
               <CgMarks placed={placed} marks={marks} />
+              <ArrowsShown placed={placed} arrows={arrows} />
               <InHandOverlay placed={placed} labelled={labelled} selected={selected} />
             </g>
           ))}
@@ -94,6 +98,8 @@ function DrawnSheet({ model, marks, rows, labelled, tall = false }: MapSheetProp
     </div>
   );
 }
+
+const NONE: readonly MapArrow[] = [];
 
 const NothingDrawn = () => (
   <p className="soft">

@@ -1,6 +1,9 @@
 import { AnswerPage } from '../answer-page/answer-page.tsx';
 import { Asked } from '../answer-page/asked.tsx';
 import type { Lead } from '../answer-page/lead-numbers.tsx';
+import { FasteningMatrix } from '../joints/fastening-matrix.tsx';
+import { JointRegister } from '../joints/joint-register.tsx';
+import { WayIn } from '../joints/way-in.tsx';
 
 const LEAD: readonly Lead[] = [
   { title: 'Groups', question: 'joint-census', output: 'groups', without: 'no joint yet' },
@@ -19,12 +22,16 @@ const LEAD: readonly Lead[] = [
 /** How it is joined, how long that takes, and what the bags say. */
 export const JointsPage = () => (
   <AnswerPage title="Joints" lead={LEAD}>
-    <Asked question="joint-census" shows={['findings', 'figures']} />
-    <Asked question="fastener-census" shows={['figures', 'results', 'findings', 'table']} />
-    <Asked question="seam-census" shows={['figures', 'results', 'findings']} />
-    <Asked question="surface-census" shows={['figures', 'results', 'findings']} />
-    <Asked question="galvanic-pairs" shows={['figures', 'results', 'findings', 'table']} />
-    <Asked question="install-time" shows={['figures', 'results', 'findings']} />
-    <Asked question="access-times" shows={['figures', 'findings', 'table']} wide />
+    <Asked question="joint-census" shows={['findings']} title="Bags against holes" wide />
+    <JointRegister />
+    <WayIn />
+    <Asked question="joint-census" shows={['figures']} />
+    <Asked question="fastener-census" shows={['results', 'figures', 'findings', 'table']} />
+    <Asked question="install-time" shows={['results', 'figures', 'findings']} />
+    <Asked question="seam-census" shows={['results', 'figures', 'findings']} />
+    <Asked question="galvanic-pairs" shows={['results', 'figures', 'findings', 'table']} />
+    <Asked question="surface-census" shows={['results', 'figures', 'findings']} />
+    <Asked question="access-times" shows={['figures', 'table', 'findings']} wide />
+    <FasteningMatrix />
   </AnswerPage>
 );

@@ -1,6 +1,7 @@
 import { AnswerPage } from '../answer-page/answer-page.tsx';
 import { Asked } from '../answer-page/asked.tsx';
 import type { Lead } from '../answer-page/lead-numbers.tsx';
+import { ResidualMap } from '../mass/residual-map.tsx';
 
 const NO_BALANCE = 'no corner loads, or no part weighed';
 const lead = (title: string, output: string): Lead => ({
@@ -24,6 +25,7 @@ export const MassPage = () => (
       title="Whole vehicle"
     />
     <Asked question="mass-balance" shows={['table', 'figures', 'findings']} title="Modules" />
+    <ResidualMap />
     <Asked question="mass-faults" shows={['figures', 'findings']} title="Suspects" />
     <Asked
       question="mass-faults"

@@ -1,4 +1,5 @@
 import {
+  absentWhy,
   type Kind,
   kindDef,
   parseQuantity,
@@ -43,6 +44,8 @@ export function ValueField({ story, component, text, onChange }: ValueFieldProps
 /** What was typed, read back; not ok when it could not be recorded. */
 export function readBack(story: CellStory, text: string): { ok: boolean; words: string } {
   const { cell } = story;
+  const absent = story.holds === 'vector' ? undefined : absentWhy(text);
+  if (absent) return { ok: true, words: `read as no value: ${absent}` };
   const def = propertyDef(story.of.property);
   const number = cell.c === 'number' || cell.c === 'vector' ? cell : undefined;
   const kind = number?.kind ?? def?.kind ?? 'ratio';

@@ -41,11 +41,13 @@ import { type CostSteps, costSteps } from './cost-by-cause.ts';
 import { DeviceCopy } from './device-copy.ts';
 import { deviceName } from './device-name.ts';
 import { type CellEdit, editEntries } from './edit-cell.ts';
+import { type FasteningChoice, fasteningChoices } from './fastening-rows.ts';
 import { type Gap, gapsOf } from './gaps.ts';
 import { headerOf, type StudyHeader } from './header-of.ts';
 import { type HistoryRow, historyRows } from './history-rows.ts';
 import { freshId, localTime, zoneText } from './local-time.ts';
 import { type HoistAct, type HoistModel, hoistEntries, hoistModel } from './hoist-model.ts';
+import { type JointRow, jointRows } from './joint-rows.ts';
 import { type MapModel, mapModel } from './map-model.ts';
 import { namedFindings } from './named-findings.ts';
 import { type NodeStory, nodeStory } from './node-story.ts';
@@ -57,6 +59,7 @@ import { doSpoken, type SpokenAct } from './spoken-acts.ts';
 import { type StudyList, studyList } from './study-list.ts';
 import { StudySync } from './study-sync.ts';
 import { type Walkaround, walkarounds } from './walk-rows.ts';
+import { type StepPlace, stepPlaces } from './step-places.ts';
 import {
   scalesOf,
   type Typed,
@@ -194,6 +197,18 @@ export class Desk {
       for (const entry of change.entries)
         if (entry.e === 'instrument.put') labels.add(entry.instrument.label);
     return [...labels].sort();
+  }
+
+  joints(): JointRow[] {
+    return jointRows(this.#sync().view);
+  }
+
+  fastenings(): FasteningChoice[] {
+    return fasteningChoices(this.#sync().view);
+  }
+
+  stepPlaces(steps: readonly string[]): StepPlace[] {
+    return stepPlaces(this.#sync().view, steps);
   }
 
   scales(): string[] {

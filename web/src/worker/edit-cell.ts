@@ -1,4 +1,6 @@
 import {
+  type AbsentWhy,
+  absentWhy,
   kindDef,
   type ParsedQuantity,
   parseQuantity,
@@ -131,7 +133,7 @@ const placeOf = (view: StudyView, edit: CellEdit): Refusal['place'] => ({
 function wrongFields(view: StudyView, edit: CellEdit): Refusal[] {
   const place = placeOf(view, edit);
   const bad: Refusal[] = [];
-  if (edit.how === 'measured' && edit.instrument.trim() === '')
+  if (edit.how === 'measured' && edit.instrument.trim() === '' && !absentIn(edit.written))
     bad.push({
       code: 'bad-value',
       place: { ...place, column: 'instrument' },
@@ -156,6 +158,8 @@ function wrongFields(view: StudyView, edit: CellEdit): Refusal[] {
 
 /** Reads what was typed as a value of the property. @throws RefusalError. */
 function readValue(view: StudyView, edit: CellEdit): Value {
+  const absent = absentIn(edit.written);
+  if (absent) return { t: 'absent', why: absent };
   const def = propertyDef(edit.property);
   const cell = view.cell(edit.subject, edit.property);
   const holds = def?.holds ?? (isMissing(cell) || cell.value.t !== 'text' ? 'scalar' : 'text');
@@ -207,6 +211,10 @@ function vectorValue(view: StudyView, edit: CellEdit, parsed: readonly ParsedQua
   const kind = parsed[0]?.value.kind ?? 'length';
   return { t: 'vector', kind, x: parsed.map(({ value }) => value.x), cov, frame };
 }
+
+/** Words that say why there is no value: written alone in the place of one. */
+export const absentIn = (written: readonly string[]): AbsentWhy | undefined =>
+  written.length === 1 ? absentWhy(written[0] ?? '') : undefined;
 
 const refuse = (place: Refusal['place'], value: string, why: string, next: string): RefusalError =>
   new RefusalError({ code: 'bad-value', place, value, why, next });
