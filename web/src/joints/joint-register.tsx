@@ -5,13 +5,21 @@ import { useDesk } from '../app/desk-client.ts';
 import { useSelection } from '../app/selection.tsx';
 import { CellShown } from '../parts/cell-shown.tsx';
 import { counted } from '../parts/counted.ts';
-import { type EndShown, JOINT_COLUMNS, type JointRow } from '../worker/joint-rows.ts';
+import {
+  type EndShown,
+  JOINT_COLUMNS,
+  type JointColumn,
+  type JointRow,
+} from '../worker/joint-rows.ts';
 
 const SHOW = ['all joints', 'bag and holes differ', 'an end not known'] as const;
 type Show = (typeof SHOW)[number];
 
 /** Rows in sight before more are asked for. */
-const PAGE = 40;
+const PAGE = 15;
+
+/** What is looked for of every joint; the rest is there where it was taken. */
+const ALWAYS: ReadonlySet<JointColumn> = new Set(['type', 'spec', 'count.holes', 'tool']);
 
 /** Every group of joints: both sides, bags against holes, and what is recorded; each value a touch from its origin. */
 export function JointRegister() {
@@ -20,6 +28,13 @@ export function JointRegister() {
   const [show, setShow] = useState<Show>('all joints');
   const [inSight, setInSight] = useState(PAGE);
   const found = useMemo(() => filtered(rows ?? [], text, show), [rows, text, show]);
+  const columns = useMemo(
+    () =>
+      JOINT_COLUMNS.filter(
+        (c) => ALWAYS.has(c) || rows?.some(({ cells }) => cells[c].c !== 'missing'),
+      ),
+    [rows],
+  );
   if (!rows) return null;
   return (
     <PageSection title="Joints, both sides" wide>
@@ -49,7 +64,7 @@ export function JointRegister() {
               <th scope="col">holds</th>
               <th scope="col">onto</th>
               <th scope="col">in bags</th>
-              {JOINT_COLUMNS.map((column) => (
+              {columns.map((column) => (
                 <th scope="col" key={column}>
                   {propertyWords(column)}
                 </th>
@@ -58,7 +73,7 @@ export function JointRegister() {
           </thead>
           <tbody>
             {found.slice(0, inSight).map((row) => (
-              <RegisterLine key={row.id} row={row} />
+              <RegisterLine key={row.id} row={row} columns={columns} />
             ))}
           </tbody>
         </table>
@@ -72,7 +87,12 @@ export function JointRegister() {
   );
 }
 
-const RegisterLine = ({ row }: { readonly row: JointRow }) => (
+interface LineProps {
+  readonly row: JointRow;
+  readonly columns: readonly JointColumn[];
+}
+
+const RegisterLine = ({ row, columns }: LineProps) => (
   <tr>
     <th scope="row">{row.label}</th>
     <td>
@@ -84,13 +104,14 @@ const RegisterLine = ({ row }: { readonly row: JointRow }) => (
     <td className={row.isApart ? 'open' : ''}>
       <Bagged row={row} />
     </td>
-    {JOINT_COLUMNS.map((column) => (
+    {columns.map((column) => (
       <td key={column}>
         <CellShown
           cell={row.cells[column]}
           subject={row.id}
           property={column}
           of={`${propertyWords(column)} of ${row.label}`}
+          optional={!ALWAYS.has(column)}
         />
       </td>
     ))}

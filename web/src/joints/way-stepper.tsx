@@ -1,9 +1,10 @@
 import { useMemo, useState } from 'react';
 import type { DetailTable } from '../../../src/engine/index.ts';
+import { unitSymbol } from '../../../src/quantity/index.ts';
+import { plainText } from '../answer/groups-table.tsx';
 import { useDesk } from '../app/desk-client.ts';
 import { MapSheet } from '../map/map-sheet.tsx';
 import { canBeDrawn } from '../map/views.ts';
-import { numberLine } from '../parts/number-text.ts';
 import type { AnswerSheet } from '../worker/answer-sheet.ts';
 import type { MapModel } from '../worker/map-model.ts';
 import type { StepPlace } from '../worker/step-places.ts';
@@ -82,7 +83,7 @@ function stepsOf(detail: DetailTable | undefined): Step[] {
     const [value, column] = [row[i], columns[i]];
     if (typeof value !== 'number' || !column?.kind) return String(value ?? '');
     const unit = column.unit ?? '1';
-    return numberLine({ x: value, u: 'unknown', digits: 3, kind: column.kind, unit });
+    return `${plainText(value, column.kind, unit)} ${unitSymbol(unit)}`.trim();
   };
   return rows.map((row) => {
     const fact = (name: string, words: (text: string) => string): string[] => {
@@ -96,7 +97,7 @@ function stepsOf(detail: DetailTable | undefined): Step[] {
         ...fact('elements', (n) => `${n} of them`),
         ...fact('tool', (t) => t),
         ...fact('time', (t) => t),
-        ...fact('people', (p) => `${p} at once`),
+        ...fact('people', (p) => (p === '1' ? '1 person' : `${p} people`)),
         ...fact('on removal', (w) => w),
         ...fact('cost', (c) => `cost ${c}`),
         ...fact('fluid', (f) => `fluid: ${f}`),

@@ -23,8 +23,8 @@ const LEAD: readonly Lead[] = [
 export const JointsPage = () => (
   <AnswerPage title="Joints" lead={LEAD}>
     <Asked question="joint-census" shows={['findings']} title="Bags against holes" wide />
-    <JointRegister />
     <WayIn />
+    <JointRegister />
     <Asked question="joint-census" shows={['figures']} />
     <Asked question="fastener-census" shows={['results', 'figures', 'findings', 'table']} />
     <Asked question="install-time" shows={['results', 'figures', 'findings']} />

@@ -18,14 +18,25 @@ const LEAD: readonly Lead[] = [
 /** Whether the masses close, module by module; what would explain it where they do not. */
 export const MassPage = () => (
   <AnswerPage title="Mass" lead={LEAD}>
+    <ResidualMap />
     <Asked
       question="mass-closure"
       shows={['figures', 'findings']}
       figures={['Balance']}
       title="Whole vehicle"
     />
-    <Asked question="mass-balance" shows={['table', 'figures', 'findings']} title="Modules" />
-    <ResidualMap />
+    <Asked
+      question="mass-balance"
+      shows={['figures']}
+      figures={['Results that decide']}
+      title="Moments"
+    />
+    <Asked
+      question="mass-balance"
+      shows={['figures']}
+      figures={['Gap of each module', 'Balance of']}
+      title="Modules"
+    />
     <Asked question="mass-faults" shows={['figures', 'findings']} title="Suspects" />
     <Asked
       question="mass-faults"

@@ -9,12 +9,15 @@ export interface CellShownProps {
   readonly property: string;
   /** What it is, for those who hear the page. */
   readonly of: string;
+  /** Need not be there: a value that is missing is a dash, and no open business. */
+  readonly optional?: boolean;
 }
 
 /** A cell of the record; a touch tells where it comes from, and lets it be corrected. */
-export function CellShown({ cell, subject, property, of }: CellShownProps) {
+export function CellShown({ cell, subject, property, of, optional = false }: CellShownProps) {
   const open = useWhy();
-  const isOpen = cell.c === 'missing';
+  const isMissing = cell.c === 'missing';
+  const isOpen = isMissing && !optional;
   return (
     <button
       type="button"
@@ -22,11 +25,20 @@ export function CellShown({ cell, subject, property, of }: CellShownProps) {
       onClick={() => open({ of: 'cell', subject, property })}
     >
       <span className="heard">{of}: </span>
-      <CellInside cell={cell} />
-      <span className="heard">{isOpen ? '' : `, ${cell.how}`}; where it comes from</span>
+      {isMissing && optional ? <Dash /> : <CellInside cell={cell} />}
+      <span className="heard">{isMissing ? '' : `, ${cell.how}`}; where it comes from</span>
     </button>
   );
 }
+
+const Dash = () => (
+  <>
+    <span className="soft" aria-hidden="true">
+      –
+    </span>
+    <span className="heard">none</span>
+  </>
+);
 
 function CellInside({ cell }: { readonly cell: ShownCell }) {
   if (cell.c === 'missing') return <>{cell.why === 'no reading' ? 'missing' : cell.why}</>;

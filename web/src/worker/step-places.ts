@@ -11,20 +11,21 @@ export interface StepPlace {
 
 const KINDS: readonly NodeKind[] = ['joint', 'step', 'part', 'assembly'];
 
-/** Places of steps by their words, which begin with the label of the joint, step or part. */
+/** Places of steps by their words, which name a joint, step or part by its label: "J103 bolt", "take off 40 pack". */
 export function stepPlaces(view: StudyView, steps: readonly string[]): StepPlace[] {
   const nodes = KINDS.flatMap((kind) => view.nodes(kind));
   const byLabel = new Map(nodes.map((n) => [n.label, n]));
   return steps.map((words) => placeOf(view, nodeIn(byLabel, words)));
 }
 
-/** The node whose label a text begins with, word by word, the longest first. */
+/** The first node whose label stands in a text, word by word, the longest first. */
 function nodeIn(byLabel: ReadonlyMap<string, NodeSpec>, text: string): NodeSpec | undefined {
   const words = text.split(' ');
-  for (let n = words.length; n > 0; n -= 1) {
-    const node = byLabel.get(words.slice(0, n).join(' '));
-    if (node) return node;
-  }
+  for (let from = 0; from < words.length; from += 1)
+    for (let to = words.length; to > from; to -= 1) {
+      const node = byLabel.get(words.slice(from, to).join(' '));
+      if (node) return node;
+    }
   return undefined;
 }
 
