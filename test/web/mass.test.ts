@@ -17,7 +17,7 @@ afterAll(async () => {
 it('a record that closes has its balances, arrows and no suspects', async () => {
   const { page, errors } = await openPage(browser, server.page(CLEAN, '/mass'));
   await page.getByText('the record closes within its spread', { exact: false }).waitFor();
-  await page.getByText('Balance of 40 traction battery').waitFor();
+  await page.locator('figcaption', { hasText: 'Balance of 40 traction battery' }).waitFor();
   const key = await seenText(page.locator('.arrow-key'));
   for (const words of ['whole vehicle', '40 traction battery', 'front module as lowered'])
     expect(key).toContain(words);
