@@ -24,6 +24,8 @@ export * from './hoist/step-sheets.ts';
 export { FASTENING_FIGURES } from './joining/fastening-columns.ts';
 export { type FastenerSpec, parseFastenerSpec } from './joining/fastener-spec.ts';
 export { bagsOf } from './joining/bags.ts';
+export { type FastenerSpec, parseFastenerSpec } from './joining/fastener-spec.ts';
+export { FASTENING_FIGURES } from './joining/fastening-columns.ts';
 export { jointEnd } from './joining/joint-ends.ts';
 export { hasLooseFasteners, jointKind } from './joining/joint-kinds.ts';
 export * from './joining/removal/from-study.ts';
