@@ -21,8 +21,6 @@ export * from './hoist/holds.ts';
 export * from './hoist/mark-entries.ts';
 export * from './hoist/measurement-plan.ts';
 export * from './hoist/step-sheets.ts';
-export { FASTENING_FIGURES } from './joining/fastening-columns.ts';
-export { type FastenerSpec, parseFastenerSpec } from './joining/fastener-spec.ts';
 export { bagsOf } from './joining/bags.ts';
 export { type FastenerSpec, parseFastenerSpec } from './joining/fastener-spec.ts';
 export { FASTENING_FIGURES } from './joining/fastening-columns.ts';
