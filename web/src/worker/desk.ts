@@ -36,7 +36,6 @@ import {
   tieEntries,
   withdrawEntries,
 } from './claim-rows.ts';
-import { localTime, zoneText } from './clock-time.ts';
 import { type CostSteps, costSteps } from './cost-by-cause.ts';
 import { DeviceCopy } from './device-copy.ts';
 import { deviceName } from './device-name.ts';
@@ -48,6 +47,7 @@ import { type HistoryRow, historyRows } from './history-rows.ts';
 import { freshId, localTime, zoneText } from './local-time.ts';
 import { type HoistAct, type HoistModel, hoistEntries, hoistModel } from './hoist-model.ts';
 import { type JointRow, jointRows } from './joint-rows.ts';
+import { localTime, zoneText } from './local-time.ts';
 import { type MapModel, mapModel } from './map-model.ts';
 import { namedFindings } from './named-findings.ts';
 import { type NodeStory, nodeStory } from './node-story.ts';
