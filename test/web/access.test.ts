@@ -34,6 +34,7 @@ const PAGES: readonly (readonly [name: string, path: string, ready: string])[] =
   ['on the hoist', '/hoist', '.hoist-mark'],
   ['at the scale', '/scale', '.keypad button'],
   ['mass', '/mass', '.asked .figure svg'],
+  ['floors', '/floors', '.question-form'],
   ['joints', '/joints', '.asked .figure svg'],
   ['keeping dry', '/dry', '.asked .figure svg'],
   ['cost', '/cost', '.asked .figure svg'],

@@ -63,7 +63,7 @@ it.each([
 ])('%s scrolls one way only and hides nothing', async (_name, width, height) => {
   const { page } = await openPage(browser, server.page(CLEAN), { viewport: { width, height } });
   for (const path of [
-    ...['', '/scale', '/parts', '/map', '/mass', '/joints', '/dry', '/cost'],
+    ...['', '/hoist', '/scale', '/parts', '/map', '/mass', '/joints', '/floors', '/dry', '/cost'],
     ...['/questions/mass-closure', '/claims', '/history'],
   ]) {
     await page.goto(server.page(CLEAN, path));

@@ -4,28 +4,52 @@ import type { BoundLook, Cell, Found, FoundRow, Looked } from '../method.ts';
 import { linearised } from '../propagate.ts';
 import { type Design, designOf } from './floor-designs.ts';
 
-/** Designs ranked by mass and by bending stiffness, each with its own spread. */
+type Shown = Pick<Bars, 'title' | 'kind' | 'unit'> & {
+  readonly first: string;
+  readonly of: (d: Design) => number;
+};
+
+/** What designs are weighed by, each with its own bars. */
+const SHOWN: readonly Shown[] = [
+  {
+    ...{ title: 'Mass of the designs, with all they need', kind: 'mass', unit: 'kg' },
+    ...{ first: 'lightest', of: (d) => d.mass },
+  },
+  {
+    ...{ title: 'Bending stiffness of the designs', kind: 'flexuralRigidity', unit: 'N.m' },
+    ...{ first: 'softest', of: (d) => d.d },
+  },
+  {
+    ...{ title: 'Shear stiffness of the designs in their plane', kind: 'stiffness' },
+    ...{ unit: 'kN/mm', first: 'softest', of: (d) => d.gt },
+  },
+  {
+    ...{ title: 'Mass of the designs for an area, nothing beside them', kind: 'arealMass' },
+    ...{ unit: 'kg/m2', first: 'lightest', of: (d) => d.arealMass },
+  },
+  {
+    ...{ title: 'Price of what the designs need beside them', kind: 'money', unit: '{u}' },
+    ...{ first: 'cheapest', of: (d) => d.price },
+  },
+  {
+    ...{ title: 'Edge of the designs to trim or seal', kind: 'length', unit: 'm' },
+    ...{ first: 'shortest', of: (d) => d.edge },
+  },
+];
+
+/** Designs ranked by what they are weighed by, each with its own spread. */
 export function lookAtDesigns(bound: BoundLook): Looked {
   const designs = bound.tables.designs ?? [];
   if (designs.length < 2) return {};
-  const ranked = (of: (d: Design) => number): BarRow[] =>
+  const ranked = (of: Shown['of']): BarRow[] =>
     designs
       .map((row, i) => rowOf(row, bound, of, i === 0))
       .sort((a, b) => (a.number?.x ?? Infinity) - (b.number?.x ?? Infinity));
   return {
-    figures: [
-      {
-        ...bars(
-          'Mass of the designs, with all they need',
-          'A bar for each design, the lightest first.',
-        ),
-        ...{ kind: 'mass', unit: 'kg', rows: ranked((d) => d.mass) },
-      },
-      {
-        ...bars('Bending stiffness of the designs', 'A bar for each design, the softest first.'),
-        ...{ kind: 'flexuralRigidity', unit: 'N.m', rows: ranked((d) => d.d) },
-      },
-    ],
+    figures: SHOWN.map(({ title, kind, unit, first, of }) => ({
+      ...bars(title, `A bar for each design, the ${first} first.`),
+      ...{ kind, unit, rows: ranked(of) },
+    })),
   };
 }
 

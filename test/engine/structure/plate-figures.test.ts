@@ -54,6 +54,21 @@ describe('designs of a floor', () => {
     expect(Number(built?.number?.u) / Number(answered.u)).toBeCloseTo(1, 6);
   });
 
+  it('have bars with their spread for all that they are weighed by', async () => {
+    const answer = await example('floor-options');
+    const bars = (answer.figures ?? []).flatMap((f) => (f.f === 'bars' ? [f] : []));
+    for (const title of ['Mass of', 'Bending', 'Shear', 'Mass of the designs for an area']) {
+      const drawn = bars.find((f) => f.title.startsWith(title));
+      expect(drawn?.rows).toHaveLength(4);
+      for (const { number } of drawn?.rows ?? []) expect(Number(number?.u)).toBeGreaterThan(0);
+    }
+    const shear = bars.find((f) => f.title.startsWith('Shear'))?.rows;
+    const built = shear?.find((r) => r.word === 'as built')?.number;
+    const answered = out(answer, 'Gt');
+    expect(built?.x).toBeCloseTo(answered.x, 3);
+    expect(Number(built?.u) / Number(answered.u)).toBeCloseTo(1, 6);
+  });
+
   it('that lack what they need have no bar', async () => {
     const { question } = await loadQuestion('floor-options');
     const designs = question.example.designs;

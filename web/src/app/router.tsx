@@ -97,6 +97,11 @@ const cost = createRoute({
   path: '/cost',
   component: lazyRouteComponent(() => import('../pages/cost.tsx'), 'CostPage'),
 });
+const floors = createRoute({
+  getParentRoute: () => study,
+  path: '/floors',
+  component: lazyRouteComponent(() => import('../pages/floors.tsx'), 'FloorsPage'),
+});
 const claims = createRoute({
   getParentRoute: () => study,
   path: '/claims',
@@ -117,7 +122,7 @@ export const router = createRouter({
   routeTree: root.addChildren([
     studies,
     study.addChildren([
-      ...[overview, hoist, scale, parts, map, mass, joints, dry, cost],
+      ...[overview, hoist, scale, parts, map, mass, joints, floors, dry, cost],
       ...[questions, question, claims, history, imports],
       walkaround,
     ]),

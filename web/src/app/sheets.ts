@@ -8,6 +8,7 @@ export const SHEETS = [
   { to: '/s/$study/map', title: 'Map', exact: false },
   { to: '/s/$study/mass', title: 'Mass', exact: false },
   { to: '/s/$study/joints', title: 'Joints', exact: false },
+  { to: '/s/$study/floors', title: 'Floors', exact: false },
   { to: '/s/$study/dry', title: 'Keeping dry', exact: false },
   { to: '/s/$study/cost', title: 'Cost', exact: false },
   { to: '/s/$study/questions', title: 'Questions', exact: false },

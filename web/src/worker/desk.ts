@@ -47,7 +47,6 @@ import { type HistoryRow, historyRows } from './history-rows.ts';
 import { freshId, localTime, zoneText } from './local-time.ts';
 import { type HoistAct, type HoistModel, hoistEntries, hoistModel } from './hoist-model.ts';
 import { type JointRow, jointRows } from './joint-rows.ts';
-import { localTime, zoneText } from './local-time.ts';
 import { type MapModel, mapModel } from './map-model.ts';
 import { namedFindings } from './named-findings.ts';
 import { type NodeStory, nodeStory } from './node-story.ts';
