@@ -43,7 +43,11 @@ export const USUAL_INSTRUMENTS: readonly UsualInstrument[] = [
     properties: ['cornerLoad.', 'frontLoadGain'],
   },
   usual('calliper', 'length', 2e-5, 0, 1, [0, 0.15]),
-  usual('wall-thickness gauge', 'length', 3e-5, 0, 1, [0.0006, 0.02]),
+  {
+    // A calliper reaches edges only: a wall is read in its field.
+    ...usual('wall-thickness gauge', 'length', 3e-5, 0, 1, [0.0006, 0.02]),
+    properties: ['thickness'],
+  },
   usual('steel tape', 'length', 0.001, 0, 2, [0.02, 8]),
   {
     ...usual('part balanced on an edge, placed by measuring arm', 'length', 0.002, 0, 12, [-5, 10]),

@@ -44,9 +44,9 @@ import { type FasteningChoice, fasteningChoices } from './fastening-rows.ts';
 import { type Gap, gapsOf } from './gaps.ts';
 import { headerOf, type StudyHeader } from './header-of.ts';
 import { type HistoryRow, historyRows } from './history-rows.ts';
-import { freshId, localTime, zoneText } from './local-time.ts';
 import { type HoistAct, type HoistModel, hoistEntries, hoistModel } from './hoist-model.ts';
 import { type JointRow, jointRows } from './joint-rows.ts';
+import { freshId, localTime, zoneText } from './local-time.ts';
 import { type MapModel, mapModel } from './map-model.ts';
 import { namedFindings } from './named-findings.ts';
 import { type NodeStory, nodeStory } from './node-story.ts';
@@ -55,10 +55,10 @@ import { keepPhoto, type PhotoTyped, photoBytes, photosOf } from './photos.ts';
 import { type Asked, Sampling } from './sampling.ts';
 import { NOTHING_WAITS, type SaveState } from './save-state.ts';
 import { doSpoken, type SpokenAct } from './spoken-acts.ts';
+import { type StepPlace, stepPlaces } from './step-places.ts';
 import { type StudyList, studyList } from './study-list.ts';
 import { StudySync } from './study-sync.ts';
 import { type Walkaround, walkarounds } from './walk-rows.ts';
-import { type StepPlace, stepPlaces } from './step-places.ts';
 import {
   scalesOf,
   type Typed,
