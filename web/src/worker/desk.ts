@@ -190,12 +190,10 @@ export class Desk {
   }
 
   instruments(): string[] {
-    const labels = new Set<string>();
-    const { view } = this.#sync();
-    for (const change of changesOf(view))
-      for (const entry of change.entries)
-        if (entry.e === 'instrument.put') labels.add(entry.instrument.label);
-    return [...labels].sort();
+    const labels = this.#sync()
+      .view.instruments()
+      .map(({ label }) => label);
+    return [...new Set(labels)];
   }
 
   joints(): JointRow[] {
