@@ -25,7 +25,7 @@ export function SheetDialog({ title, onClose, children, place = 'middle' }: Shee
       onClose={onClose}
       onClick={(event) => event.target === dialog.current && dialog.current?.close()}
     >
-      <div className="dialog-inside">
+      <section className="dialog-inside">
         <header>
           <h2 id={heading}>{title}</h2>
           <button type="button" onClick={() => dialog.current?.close()}>
@@ -33,7 +33,7 @@ export function SheetDialog({ title, onClose, children, place = 'middle' }: Shee
           </button>
         </header>
         {children}
-      </div>
+      </section>
     </dialog>
   );
 }
