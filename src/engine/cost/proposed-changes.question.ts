@@ -1,9 +1,18 @@
-import { type PlainInputs, type PlainRow, question, type Solved } from '../method.ts';
+import {
+  type PlainInputs,
+  type PlainRow,
+  question,
+  type ScalarInput,
+  type Solved,
+} from '../method.ts';
 import { COST } from '../sections.ts';
 import { LINES } from './alternatives/alternative-columns.ts';
 import { figuresOf, platesTable, SIZINGS } from './alternatives/design-lines.ts';
 import { CHANGE_LINES, functionsIn, lookAtChanges, ofFunction } from './alternatives/proposed.ts';
 import { shared } from './shared-inputs.ts';
+
+/** Which way a saving goes as a rate or volume grows hangs on the designs. */
+const undirected = ({ moves: _moves, ...input }: ScalarInput): ScalarInput => input;
 
 export default question({
   id: 'proposed-changes',
@@ -20,10 +29,10 @@ export default question({
       find: (at) => at.word(at.given('sizing')),
     },
     CHANGE_LINES,
-    shared('labour', '30 / 36 / 44 {u}/h'),
-    shared('volume', 'exactly 60000'),
-    shared('years', 'exactly 5'),
-    shared('overhead', '1.14 / 1.18 / 1.24'),
+    undirected(shared('labour', '30 / 36 / 44 {u}/h')),
+    undirected(shared('volume', 'exactly 60000')),
+    undirected(shared('years', 'exactly 5')),
+    undirected(shared('overhead', '1.14 / 1.18 / 1.24')),
   ],
   body: {
     body: 'solve',
