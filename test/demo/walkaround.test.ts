@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { pairsIn, scorePair, scoreText, WALKAROUNDS } from '../../demo/walkaround/score.ts';
 
 const pairs = pairsIn(WALKAROUNDS);
+/** Of 33 in 33 the interval ends at 1, but for the last digit of the arithmetic. */
+const ROUNDING = 1e-12;
 const named = (name: string) => pairs.filter((pair) => pair.text.endsWith(name));
 
 describe('walkarounds of the demo against their hand-marked keys', () => {
@@ -20,8 +22,8 @@ describe('walkarounds of the demo against their hand-marked keys', () => {
     const score = scorePair(pair);
     expect(score.items).toBeGreaterThan(0);
     for (const { precision, recall } of score.fields) {
-      expect(precision.low).toBeLessThanOrEqual(precision.share);
-      expect(recall.high).toBeGreaterThanOrEqual(recall.share);
+      expect(precision.low).toBeLessThanOrEqual(precision.share + ROUNDING);
+      expect(recall.high).toBeGreaterThanOrEqual(recall.share - ROUNDING);
     }
     expect(scoreText('text', score, false)).toMatch(
       /part +precision \d+\.\d % \(\d+ of \d+; \d+\.\d % to \d+\.\d %\)/,
