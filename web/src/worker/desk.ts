@@ -1,11 +1,9 @@
 import { readRateBook } from '../../../src/capture/index.ts';
 import {
   describeQuestion,
-  loadAll,
   type MeasureNext,
   type PlainQuestion,
   type Progress,
-  type Questions,
   type Sampled,
   type SampleOptions,
   sampleWritten,
@@ -13,7 +11,6 @@ import {
 } from '../../../src/engine/index.ts';
 import {
   changesOf,
-  type Entry,
   type Finding,
   type Id,
   NODE_KINDS,
@@ -21,11 +18,9 @@ import {
   type Photo,
   propertyWords,
   type Sha256,
-  type StudyView,
 } from '../../../src/study/index.ts';
 import type { AnswerSheet } from './answer-sheet.ts';
-import { AnswersOf, answerValues, questionOf } from './answers-of.ts';
-import { Api } from './api.ts';
+import { answerValues, questionOf } from './answers-of.ts';
 import { type CellStory, cellStory } from './cell-story.ts';
 import {
   type ClaimRow,
@@ -37,8 +32,6 @@ import {
   withdrawEntries,
 } from './claim-rows.ts';
 import { type CostSteps, costSteps } from './cost-by-cause.ts';
-import { DeviceCopy } from './device-copy.ts';
-import { deviceName } from './device-name.ts';
 import { type CellEdit, editEntries } from './edit-cell.ts';
 import { type FasteningChoice, fasteningChoices } from './fastening-rows.ts';
 import { type Gap, gapsOf } from './gaps.ts';
@@ -50,14 +43,12 @@ import { freshId, localTime, zoneText } from './local-time.ts';
 import { type MapModel, mapModel } from './map-model.ts';
 import { namedFindings } from './named-findings.ts';
 import { type NodeStory, nodeStory } from './node-story.ts';
+import { OpenDesk } from './open-desk.ts';
 import { type PartRow, partRows } from './part-rows.ts';
 import { keepPhoto, type PhotoTyped, photoBytes, photosOf } from './photos.ts';
-import { type Asked, Sampling } from './sampling.ts';
-import { NOTHING_WAITS, type SaveState } from './save-state.ts';
+import type { Asked } from './sampling.ts';
 import { doSpoken, type SpokenAct } from './spoken-acts.ts';
 import { type StepPlace, stepPlaces } from './step-places.ts';
-import { type StudyList, studyList } from './study-list.ts';
-import { StudySync } from './study-sync.ts';
 import { type Walkaround, walkarounds } from './walk-rows.ts';
 import {
   scalesOf,
@@ -68,13 +59,6 @@ import {
   weighed,
 } from './weighing.ts';
 
-/** How the worker reaches the server, and the browser's name. */
-export interface Settings {
-  readonly origin: string;
-  readonly token: string;
-  readonly device: Id;
-}
-
 export interface NodeChoice {
   readonly id: Id;
   readonly label: string;
@@ -82,107 +66,25 @@ export interface NodeChoice {
   readonly kind: NodeKind;
 }
 
-type Listener = (told: { changed: true } | { state: SaveState }) => void;
-
 /**
  * The open study in its worker: its view, the engine, and what still has to reach the server.
  * Pages ask it and hand it what people did.
  */
-export class Desk {
-  #settings: Promise<{ api: Api; copy: DeviceCopy; device: Id }> | undefined;
-  #questions: Promise<Questions> | undefined;
-  #opening: { readonly study: Id; readonly sync: Promise<StudySync> } | undefined;
-  #open: StudySync | undefined;
-  #answers: { readonly view: StudyView; readonly of: AnswersOf } | undefined;
-  #listener: Listener = () => undefined;
-  readonly #sampling = new Sampling();
-
-  start({ origin, token, device }: Settings): void {
-    this.#settings = (async () => ({
-      api: new Api(origin, token),
-      copy: await DeviceCopy.open(),
-      device: await deviceName(device),
-    }))();
-  }
-
-  listen(listener: Listener): void {
-    this.#listener = listener;
-  }
-
-  /** Opens a study; reading it again does nothing. */
-  async open(study: Id, progress: (changes: number) => void): Promise<StudyHeader> {
-    if (this.#opening?.study !== study) {
-      void this.#close();
-      this.#opening = { study, sync: this.#openSync(study, progress) };
-    }
-    const opening = this.#opening;
-    try {
-      this.#open = await opening.sync;
-    } catch (error) {
-      if (this.#opening === opening) this.#opening = undefined;
-      throw error;
-    }
-    return this.header();
-  }
-
-  async #openSync(study: Id, progress: (changes: number) => void): Promise<StudySync> {
-    this.#listener({ state: NOTHING_WAITS });
-    const told = {
-      changed: () => {
-        // What a run has bound is brought up to date in place: it would mix two states.
-        this.#sampling.stop();
-        this.#listener({ changed: true });
-      },
-      state: (state: SaveState) => this.#listener({ state }),
-    };
-    return StudySync.open({ study, ...(await this.#started()) }, told, progress);
-  }
-
-  async #close(): Promise<void> {
-    this.#sampling.stop();
-    const sync = this.#opening?.sync.catch(() => undefined);
-    this.#opening = undefined;
-    this.#open = undefined;
-    await (await sync)?.close();
-  }
-
-  /** The studies of the library, or of this device where no server answers. */
-  async studies(): Promise<StudyList> {
-    const { api, copy } = await this.#started();
-    return studyList(api, copy);
-  }
-
-  /** Takes the copy of a study off this device, with what of it was never sent. */
-  async forget(study: Id): Promise<void> {
-    if (this.#opening?.study === study) await this.#close();
-    const { copy } = await this.#started();
-    await copy.forget(study);
-  }
-
-  /** Tells the others of the study what is in hand in this page. */
-  takeInHand(by: string, part: Id | undefined): void {
-    this.#open?.takeInHand(by, part);
-  }
-
-  /** Looks for the server now. */
-  nudge(): void {
-    this.#open?.nudge();
-  }
-
+export class Desk extends OpenDesk {
   header(): StudyHeader {
-    return headerOf(this.#sync().view);
+    return headerOf(this.sync().view);
   }
 
   parts(): PartRow[] {
-    return partRows(this.#sync().view);
+    return partRows(this.sync().view);
   }
 
   map(): MapModel {
-    return mapModel(this.#sync().view);
+    return mapModel(this.sync().view);
   }
 
   nodes(kind?: NodeKind): NodeChoice[] {
-    const { view } = this.#sync();
+    const { view } = this.sync();
     const kinds = kind ? [kind] : NODE_KINDS;
     return kinds.flatMap((k) =>
       view.nodes(k).map(({ id, label, name }) => ({ id, label, name, kind: k })),
@@ -190,43 +92,43 @@ export class Desk {
   }
 
   instruments(): string[] {
-    const labels = this.#sync()
+    const labels = this.sync()
       .view.instruments()
       .map(({ label }) => label);
     return [...new Set(labels)];
   }
 
   joints(): JointRow[] {
-    return jointRows(this.#sync().view);
+    return jointRows(this.sync().view);
   }
 
   fastenings(): FasteningChoice[] {
-    return fasteningChoices(this.#sync().view);
+    return fasteningChoices(this.sync().view);
   }
 
   stepPlaces(steps: readonly string[]): StepPlace[] {
-    return stepPlaces(this.#sync().view, steps);
+    return stepPlaces(this.sync().view, steps);
   }
 
   scales(): string[] {
-    return scalesOf(this.#sync().view);
+    return scalesOf(this.sync().view);
   }
 
   weighed(typed: Typed): Weighed {
-    return weighed(this.#sync().view, typed);
+    return weighed(this.sync().view, typed);
   }
 
   waitingForMass(): Waiting[] {
-    return waitingForMass(this.#sync().view);
+    return waitingForMass(this.sync().view);
   }
 
   async questions(): Promise<PlainQuestion[]> {
-    return [...(await this.#loaded()).values()].map(describeQuestion);
+    return [...(await this.loaded()).values()].map(describeQuestion);
   }
 
   /** Answers of every node that a question can be asked of; none when it can't be asked yet. */
   async answers(question: string): Promise<AnswerSheet[]> {
-    return (await this.#current()).all(question);
+    return (await this.current()).all(question);
   }
 
   async answer(
@@ -234,7 +136,7 @@ export class Desk {
     subject: Id | undefined,
     over: WrittenInputs,
   ): Promise<AnswerSheet> {
-    return (await this.#current()).one(question, subject, over);
+    return (await this.current()).one(question, subject, over);
   }
 
   /**
@@ -246,8 +148,8 @@ export class Desk {
     told: (progress: Progress) => void,
   ): Promise<Sampled | undefined> {
     const { question, subject, over } = asked;
-    const run = (await this.#current()).sampling(question, subject, over, options);
-    return this.#sampling.drive(run, told);
+    const run = (await this.current()).sampling(question, subject, over, options);
+    return this.sampling.drive(run, told);
   }
 
   async sampleValues(
@@ -256,70 +158,70 @@ export class Desk {
     options: SampleOptions,
     told: (progress: Progress) => void,
   ): Promise<Sampled | undefined> {
-    const run = sampleWritten(questionOf(await this.#loaded(), question), written, options);
-    return this.#sampling.drive(run, told);
+    const run = sampleWritten(questionOf(await this.loaded(), question), written, options);
+    return this.sampling.drive(run, told);
   }
 
   stopSampling(): void {
-    this.#sampling.stop();
+    this.sampling.stop();
   }
 
   async answerValues(question: string, written: WrittenInputs): Promise<AnswerSheet> {
-    return answerValues(await this.#loaded(), question, written);
+    return answerValues(await this.loaded(), question, written);
   }
 
   async costByCause(): Promise<CostSteps | null> {
-    const questions = await this.#loaded();
-    return costSteps(this.#sync().view, questions);
+    const questions = await this.loaded();
+    return costSteps(this.sync().view, questions);
   }
 
   async claims(): Promise<ClaimRow[]> {
-    const [answers, questions] = [await this.#current(), await this.#loaded()];
-    return answers.claims().map((state) => claimRow(state, this.#sync().view, questions));
+    const [answers, questions] = [await this.current(), await this.loaded()];
+    return answers.claims().map((state) => claimRow(state, this.sync().view, questions));
   }
 
   /** What no answer could be given for, and where to fill it. */
   async gaps(): Promise<Gap[]> {
-    const answers = await this.#current();
-    const questions = [...(await this.#loaded()).values()].filter((q) => !q.onRequest);
+    const answers = await this.current();
+    const questions = [...(await this.loaded()).values()].filter((q) => !q.onRequest);
     const all = questions.flatMap((q) => answers.all(q.id));
-    return gapsOf(this.#sync().view, all);
+    return gapsOf(this.sync().view, all);
   }
 
   /** What to measure next: of a node in hand, or of the whole study. */
   async next(limit: number, subject?: Id): Promise<MeasureNext> {
-    return (await this.#current()).next(limit, subject);
+    return (await this.current()).next(limit, subject);
   }
 
   story(subject: Id, property: string): CellStory {
-    const { view } = this.#sync();
+    const { view } = this.sync();
     const gestures = new Map(view.gestures().map((g) => [g.gesture, g]));
     const ofChange = new Map(changesOf(view).map((c) => [c.id, c.gesture]));
     return cellStory(view, subject, property, (change) => gestures.get(ofChange.get(change) ?? ''));
   }
 
   node(id: Id): NodeStory | undefined {
-    return nodeStory(this.#sync().view, id);
+    return nodeStory(this.sync().view, id);
   }
 
   /** What was found in the record itself: collisions, clocks that jumped, changes not arrived. */
   findings(of?: Id): Finding[] {
-    return namedFindings(this.#sync().view, of);
+    return namedFindings(this.sync().view, of);
   }
 
   photos(subject: Id): readonly Photo[] {
-    return photosOf(this.#sync().view, subject);
+    return photosOf(this.sync().view, subject);
   }
 
   /** The bytes of a photograph, of the kind that they are. */
   async photo(hash: Sha256): Promise<Blob> {
-    const { api } = await this.#started();
-    return photoBytes(hash, this.#sync().mirror.store, api);
+    const { api } = await this.started();
+    return photoBytes(hash, this.sync().mirror.store, api);
   }
 
   /** On this device's disk when this returns. */
   async addPhoto(typed: PhotoTyped, by: string): Promise<void> {
-    const sync = this.#sync();
+    const sync = this.sync();
     const context = { id: freshId(), takenAt: { local: localTime(typed.file.lastModified) } };
     const entry = await keepPhoto(typed, context, sync.mirror.store);
     const label = sync.view.node(typed.subject)?.label ?? typed.subject;
@@ -328,47 +230,47 @@ export class Desk {
 
   /** What was done, newest first. */
   history(): HistoryRow[] {
-    const { view, device } = this.#sync();
+    const { view, device } = this.sync();
     return historyRows(view, device);
   }
 
   /** The removal plan as it stands; undefined where there is none. */
   async hoist(): Promise<HoistModel | undefined> {
-    return hoistModel(this.#sync().view, await this.#loaded());
+    return hoistModel(this.sync().view, await this.loaded());
   }
 
   /** Records what is done at the hoist. */
   async atHoist(act: HoistAct, by: string): Promise<void> {
     const context = { at: localTime(), id: freshId };
-    return this.#record(by, hoistEntries(this.#sync().view, await this.#loaded(), act, context));
+    return this.record(by, hoistEntries(this.sync().view, await this.loaded(), act, context));
   }
 
   edit(edit: CellEdit, by: string): Promise<void> {
-    const { view } = this.#sync();
+    const { view } = this.sync();
     const context = { by, takenAt: { local: localTime(), zone: zoneText() }, id: freshId };
-    return this.#record(by, editEntries(view, edit, context));
+    return this.record(by, editEntries(view, edit, context));
   }
 
   /** Returns the id of the claim. */
   async claim(typed: ClaimTyped): Promise<Id> {
     const id = freshId();
-    await this.#record(typed.by, claimEntries(this.#sync().view, typed, id, localTime()));
+    await this.record(typed.by, claimEntries(this.sync().view, typed, id, localTime()));
     return id;
   }
 
   async tie(typed: TieTyped, by: string): Promise<void> {
-    const questions = await this.#loaded();
-    return this.#record(by, tieEntries(this.#sync().view, questions, typed, freshId()));
+    const questions = await this.loaded();
+    return this.record(by, tieEntries(this.sync().view, questions, typed, freshId()));
   }
 
   withdrawClaim(id: Id, why: string, by: string): Promise<void> {
-    return this.#record(by, withdrawEntries(this.#sync().view, id, why));
+    return this.record(by, withdrawEntries(this.sync().view, id, why));
   }
 
   chooseReading(subject: Id, property: string, reading: Id, by: string): Promise<void> {
-    const { view } = this.#sync();
+    const { view } = this.sync();
     const { of } = view.cell(subject, property);
-    return this.#record(by, {
+    return this.record(by, {
       words: `choose ${propertyWords(property)} of ${view.node(subject)?.label ?? subject}`,
       entries: [{ v: 1, e: 'choose', of, reading }],
     });
@@ -377,7 +279,7 @@ export class Desk {
   /** Records a rate book from its JSON; returns how many rates it has. */
   async rateBook(text: string, file: string, by: string): Promise<number> {
     const book = readRateBook(text, file);
-    await this.#record(by, {
+    await this.record(by, {
       words: `rate book ${book.version}`,
       entries: [{ v: 1, e: 'rates.put', book }],
     });
@@ -386,17 +288,17 @@ export class Desk {
 
   /** Recordings of the walkaround by their time line. */
   async walkarounds(): Promise<Walkaround[]> {
-    return walkarounds(this.#sync().view, await this.claims());
+    return walkarounds(this.sync().view, await this.claims());
   }
 
   /** Speech, drafts and marks; returns what was doubtful in a file. */
   spoken(act: SpokenAct, by: string): Promise<readonly Finding[]> {
-    return doSpoken(this.#sync().view, act, by, (entries) => this.#record(by, entries));
+    return doSpoken(this.sync().view, act, by, (entries) => this.record(by, entries));
   }
 
   /** Reverses a gesture; the undo of an undo does it again. */
   async undo(gesture: Id, by: string): Promise<void> {
-    const sync = this.#sync();
+    const sync = this.sync();
     const what = sync.view.gestures().find((g) => g.gesture === gesture);
     await sync.record({
       by,
@@ -407,32 +309,6 @@ export class Desk {
   }
 
   async dropRefused(): Promise<void> {
-    await this.#sync().dropRefused();
-  }
-
-  async #record(by: string, act: { words: string; entries: Entry[] }): Promise<void> {
-    await this.#sync().record({ by, ...act });
-  }
-
-  #started() {
-    if (!this.#settings) throw new TypeError('the worker was not started');
-    return this.#settings;
-  }
-
-  #sync(): StudySync {
-    if (!this.#open) throw new TypeError('no study is open');
-    return this.#open;
-  }
-
-  #loaded(): Promise<Questions> {
-    this.#questions ??= loadAll();
-    return this.#questions;
-  }
-
-  async #current(): Promise<AnswersOf> {
-    const questions = await this.#loaded();
-    const { view } = this.#sync();
-    if (this.#answers?.view !== view) this.#answers = { view, of: new AnswersOf(view, questions) };
-    return this.#answers.of;
+    await this.sync().dropRefused();
   }
 }
