@@ -1,18 +1,9 @@
-import {
-  type PlainInputs,
-  type PlainRow,
-  question,
-  type ScalarInput,
-  type Solved,
-} from '../method.ts';
+import { type PlainInputs, type PlainRow, question, type Solved } from '../method.ts';
 import { COST } from '../sections.ts';
 import { LINES } from './alternatives/alternative-columns.ts';
 import { figuresOf, platesTable, SIZINGS } from './alternatives/design-lines.ts';
 import { CHANGE_LINES, functionsIn, lookAtChanges, ofFunction } from './alternatives/proposed.ts';
-import { shared } from './shared-inputs.ts';
-
-/** Which way a saving goes as a rate or volume grows hangs on the designs. */
-const undirected = ({ moves: _moves, ...input }: ScalarInput): ScalarInput => input;
+import { shared, undirected } from './shared-inputs.ts';
 
 export default question({
   id: 'proposed-changes',

@@ -176,6 +176,9 @@ export function shared(name: SharedName, written: string): ScalarInput {
   return usual({ name, ...spec }, written, from);
 }
 
+/** The same input where the answer is a difference: which way that goes hangs on the designs. */
+export const undirected = ({ moves: _moves, ...input }: ScalarInput): ScalarInput => input;
+
 /** Rate of a machine, by the words it goes by in the rate book. */
 export const machineRate = (words: string, written: string, machine: string): ScalarInput =>
   usual(

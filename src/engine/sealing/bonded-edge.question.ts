@@ -50,8 +50,8 @@ export default question({
   onRequest: true,
   section: SEALING,
   inputs: [
-    told('a1', 'α₁', 'thermalExpansion', '10*-6/K', 'thermal expansion of the first', [-2, 200]),
-    told('a2', 'α₂', 'thermalExpansion', '10*-6/K', 'thermal expansion of the second', [-2, 200]),
+    told('a1', 'α₁', 'thermalExpansion', 'um/m/K', 'thermal expansion of the first', [-2, 200]),
+    told('a2', 'α₂', 'thermalExpansion', 'um/m/K', 'thermal expansion of the second', [-2, 200]),
     told('dT', 'ΔT', 'tempDiff', 'K', 'change of temperature since the bond set', [-150, 150]),
     size('L', 'L', 'distance from the middle that stays to the end', [1, 5000]),
     {
@@ -114,8 +114,8 @@ export default question({
     },
   ],
   example: {
-    a1: '23.5 ± 0.3 10*-6/K',
-    a2: '22 ± 1 10*-6/K',
+    a1: '23.5 ± 0.3 um/m/K',
+    a2: '22 ± 1 um/m/K',
     dT: '60 ± 1 K',
     L: '700 ± 5 mm',
     G: '1.2 ± 0.1 MPa',

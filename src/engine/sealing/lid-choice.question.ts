@@ -1,7 +1,7 @@
 import type { Id } from '../../study/index.ts';
 import { LINES } from '../cost/alternatives/alternative-columns.ts';
 import { type DesignFigures, figuresOf } from '../cost/alternatives/design-lines.ts';
-import { shared } from '../cost/shared-inputs.ts';
+import { shared, undirected } from '../cost/shared-inputs.ts';
 import {
   type DetailTable,
   type Finder,
@@ -63,10 +63,10 @@ export default question({
       find: (at) => at.word(at.view.node(otherOf(at) ?? '')?.name ?? ''),
     },
     LID_LINES,
-    shared('labour', '30 / 36 / 44 {u}/h'),
-    shared('volume', 'exactly 60000'),
-    shared('years', 'exactly 5'),
-    shared('overhead', '1.14 / 1.18 / 1.24'),
+    undirected(shared('labour', '30 / 36 / 44 {u}/h')),
+    undirected(shared('volume', 'exactly 60000')),
+    undirected(shared('years', 'exactly 5')),
+    undirected(shared('overhead', '1.14 / 1.18 / 1.24')),
     ...LID,
     ofOther(
       {
