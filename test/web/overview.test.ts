@@ -66,7 +66,7 @@ describe('overview of the demo', () => {
     await dialog.getByText('missing: no reading').waitFor();
     await dialog.getByRole('button', { name: 'Record a reading' }).waitFor();
     await dialog.getByRole('button', { name: 'Close' }).click();
-    await page.locator('.in-hand h3', { hasText: '80-002 Body harness' }).waitFor();
+    await page.locator('.in-hand h3', { hasText: '80-002 Body harness' }).first().waitFor();
     expect(await page.getByText('the gross error may be larger').count()).toBeGreaterThan(0);
     await page.context().close();
   });

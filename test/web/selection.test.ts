@@ -15,7 +15,7 @@ afterAll(async () => {
   await server?.stop();
 });
 
-const inHand = (page: Page) => page.locator('.in-hand h3');
+const inHand = (page: Page) => page.locator('.in-hand h3').first();
 const map = (page: Page) => page.getByRole('listbox', { name: /^Drawn map/ });
 
 it('a part taken in the table is in hand on the map, on the overview and in the address', async () => {
@@ -89,7 +89,7 @@ it('every number opens its origin in one touch, down to file, row and column', a
   const { page } = await openPage(browser, server.page(CLEAN));
   await page.locator('.tile button.number').first().click();
   const dialog = page.getByRole('dialog');
-  await dialog.getByText('M = Σ m').waitFor();
+  await dialog.locator('math').first().waitFor();
   await dialog.getByRole('button', { name: '40-001 Cell' }).click();
   const text = await seenText(dialog);
   for (const part of [
@@ -101,7 +101,7 @@ it('every number opens its origin in one touch, down to file, row and column', a
   ])
     expect(text).toContain(part);
   await dialog.getByRole('button', { name: 'Back' }).click();
-  await dialog.getByText('M = Σ m').waitFor();
+  await dialog.locator('math').first().waitFor();
   await page.keyboard.press('Escape');
   await dialog.waitFor({ state: 'hidden' });
   await page.context().close();

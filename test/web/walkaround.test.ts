@@ -53,7 +53,7 @@ const FIVE: readonly Spoken[] = [
     unit: /kg/,
   },
   { words: 'heavier than the twist beam on', asClaim: false, value: '20 kg', unit: /kg/ },
-  { words: 'costs more than a stamping with a', asClaim: false, value: '50', unit: /u/ },
+  { words: 'costs more than a stamping', asClaim: false, value: '50', unit: /u/ },
   { words: 'lighter than you would expect', asClaim: false, value: '9 kg', unit: /at most 9 kg/ },
 ];
 
@@ -82,7 +82,9 @@ describe('the walkaround of the demo in the browser', () => {
         .last();
       await card.getByRole('button', { name: 'Say what would make it true' }).click();
       const form = row.locator('form.tie-form');
-      expect(await form.getByLabel('Question that answers it').inputValue()).not.toBe('');
+      await expect
+        .poll(() => form.getByLabel('Question that answers it').inputValue(), { message: words })
+        .not.toBe('');
       if (value !== '') await form.getByLabel(/^Value/).fill(value);
       await form.getByRole('button', { name: 'Tie', exact: true }).click();
       await form.waitFor({ state: 'detached' });
