@@ -46,6 +46,12 @@ export function unitIn(heading: string, field: FieldDef): { unit?: string } {
   return {};
 }
 
+/** True when headings name everything that each row of the form must give. */
+export const hasRequired = (form: MappedForm, headings: readonly string[]): boolean => {
+  const named = new Set(headings.map((heading) => readHeading(form, heading)?.field.field));
+  return FIELDS[form].every((f) => !f.required || named.has(f.field));
+};
+
 /** True when a heading means something in this form. */
 export const isKnownHeading = (form: MappedForm, heading: string): boolean =>
   readHeading(form, heading) !== undefined;

@@ -8,6 +8,7 @@
  * handed in as streams of bytes, so that the same code runs in a browser and on a server.
  */
 export { DELIMITER_WORDS, DELIMITERS, type Delimiter, type Guess } from './detect.ts';
+export { hasRequired } from './headings.ts';
 export { importTable, previewTable, type TableImport } from './import-table.ts';
 export { type ColumnGuess, type Overrides, SKIP } from './mapping.ts';
 export {

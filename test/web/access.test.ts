@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { axeFaults } from './axe-faults.ts';
 import { openPage } from './browser.ts';
 import { CLEAN, DemoServer, FAULTY } from './demo-server.ts';
 import { openBrowser } from './open-browser.ts';
@@ -15,16 +15,6 @@ afterAll(async () => {
   await browser?.close();
   await server?.stop();
 });
-
-/** What axe finds wrong, contrast of 7:1 included (WCAG 2.2, 1.4.6). */
-async function faults(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page })
-    .options({
-      rules: { 'color-contrast-enhanced': { enabled: true }, 'target-size': { enabled: true } },
-    })
-    .analyze();
-  return violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.html.slice(0, 160)).join(' | ')}`);
-}
 
 const PAGES: readonly (readonly [name: string, path: string, ready: string])[] = [
   ['overview', '', '.map svg rect.part'],
@@ -49,14 +39,14 @@ describe.each(['light', 'dark'] as const)('%s', (colorScheme) => {
   it.each(PAGES)('%s: axe finds nothing', async (_name, path, ready) => {
     const { page } = await openPage(browser, server.page(FAULTY, path), { colorScheme });
     await page.locator(ready).first().waitFor();
-    expect(await faults(page)).toEqual([]);
+    expect(await axeFaults(page)).toEqual([]);
     await page.context().close();
   });
 
   it('studies: axe finds nothing', async () => {
     const { page } = await openPage(browser, server.address, { colorScheme });
     await page.locator('.study-list a').first().waitFor();
-    expect(await faults(page)).toEqual([]);
+    expect(await axeFaults(page)).toEqual([]);
     await page.context().close();
   });
 
@@ -64,11 +54,11 @@ describe.each(['light', 'dark'] as const)('%s', (colorScheme) => {
     const { page } = await openPage(browser, server.page(CLEAN), { colorScheme });
     await page.locator('.tile button.number').first().click();
     await page.getByRole('dialog').locator('.contributions').waitFor();
-    expect(await faults(page)).toEqual([]);
+    expect(await axeFaults(page)).toEqual([]);
     await page.getByRole('dialog').getByRole('button', { name: '40-001 Cell' }).click();
     await page.getByRole('button', { name: 'Correct, or measure again' }).click();
     await page.getByLabel('New value').waitFor();
-    expect(await faults(page)).toEqual([]);
+    expect(await axeFaults(page)).toEqual([]);
     await page.context().close();
   });
 });

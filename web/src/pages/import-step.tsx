@@ -1,5 +1,5 @@
 import { Link } from '@tanstack/react-router';
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { TABLE_FORMS } from '../../../src/capture/index.ts';
 import type { ImportAnswer } from '../../../src/server/contract.ts';
 import { useClient } from '../app/desk-client.ts';
@@ -8,17 +8,19 @@ import { useHeader } from '../app/study-header.ts';
 import { counted } from '../parts/counted.ts';
 import { Refusals } from '../parts/refusals.tsx';
 import { PreviewShown } from './preview-shown.tsx';
-import { type FileForm, type FileStep, sendTable } from './table-files.ts';
+import { type FileForm, type FileStep, isWorkbookName, sendTable } from './table-files.ts';
 
 export interface ImportStepProps {
   readonly step: FileStep;
+  /** Without waiting for the button. */
+  readonly looksAtOnce?: boolean;
   readonly onChange: (step: FileStep) => void;
 }
 
 type Done = { readonly rows: number; readonly of: string };
 
 /** One file: what it is taken for, a look at it, and its import. */
-export function ImportStep({ step, onChange }: ImportStepProps) {
+export function ImportStep({ step, looksAtOnce = false, onChange }: ImportStepProps) {
   const { api, desk } = useClient();
   const { study } = useHeader();
   const [preview, setPreview] = useState<ImportAnswer['preview']>();
@@ -46,6 +48,10 @@ export function ImportStep({ step, onChange }: ImportStepProps) {
       setPreview(answer.preview);
       if (answer.imported) setDone({ rows: answer.imported.rows, of: 'row' });
     });
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a step that was changed is looked at by its button
+  useEffect(() => {
+    if (looksAtOnce) void send(true);
+  }, []);
   return (
     <section className="import-step">
       <h2>{file.name}</h2>
@@ -61,6 +67,16 @@ export function ImportStep({ step, onChange }: ImportStepProps) {
           ))}
         </select>
       </label>
+      {isWorkbookName(file.name) && !done && (
+        <label className="inline">
+          sheet
+          <input
+            placeholder="the first"
+            value={step.sheet ?? ''}
+            onChange={(e) => onChange({ ...step, sheet: e.target.value })}
+          />
+        </label>
+      )}
       {done ? (
         <p role="status">
           <b>imported</b>: {counted(done.rows, done.of)}.{' '}

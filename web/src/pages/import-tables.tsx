@@ -11,16 +11,17 @@ export function ImportPage() {
     <div className="page">
       <h1>Import tables into {title}</h1>
       <p>
-        Choose the CSV files of a record, and rate books as JSON. What each file holds is guessed by
-        its name (assemblies, parts, joints, vehicle, readings, claims); every further guess is
-        shown before anything is written. They are in the order in which they build on each other.
+        Choose the CSV files or XLSX workbooks of a record, and rate books as JSON. What each file
+        holds is guessed by its name (assemblies, parts, joints, vehicle, readings, claims); every
+        further guess is shown before anything is written. They are in the order in which they build
+        on each other.
       </p>
       <label className="field wide">
         Files
         <input
           type="file"
           multiple
-          accept=".csv,.tsv,.txt,.json"
+          accept=".csv,.tsv,.txt,.xlsx,.json"
           onChange={(e) => setSteps(stepsOf([...(e.target.files ?? [])]))}
         />
       </label>

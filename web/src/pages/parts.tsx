@@ -7,6 +7,7 @@ import { LineKey } from '../parts/line-key.tsx';
 import { filterParts, type PartFilter, SHOW, type Show } from '../parts/part-filter.ts';
 import { PartsTable } from '../parts/parts-table.tsx';
 import { TotalsStrip } from '../parts/totals-strip.tsx';
+import { PasteCells } from './paste-cells.tsx';
 
 /** Every part with what is known of it; sorted, filtered, corrected and measured again here. */
 export function PartsPage() {
@@ -41,6 +42,7 @@ export function PartsPage() {
         <span role="status">
           {rows.length} of {counted(all?.length ?? 0, 'row')}
         </span>
+        <PasteCells />
         <LineKey />
       </div>
       <TotalsStrip />

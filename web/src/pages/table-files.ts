@@ -42,7 +42,11 @@ export interface FileStep {
   readonly file: File;
   readonly form: FileForm;
   readonly overrides: Overrides;
+  /** Of a workbook; the first that is not hidden when empty or absent. */
+  readonly sheet?: string;
 }
+
+export const isWorkbookName = (name: string): boolean => /\.xlsx$/i.test(name);
 
 export const stepsOf = (files: readonly File[]): FileStep[] =>
   files
@@ -64,6 +68,7 @@ export function sendTable(
   dry: boolean,
 ): Promise<ImportAnswer> {
   const query = new URLSearchParams({ form: step.form, file: step.file.name, by });
+  if (step.sheet) query.set('sheet', step.sheet);
   if (dry) query.set('dry', '1');
   if (Object.keys(step.overrides).length > 0)
     query.set('overrides', JSON.stringify(step.overrides));
