@@ -65,6 +65,14 @@ export default question({
         'mass of the floor as built, with what it needs beside it',
         'M = (ρ t + mc) L B + m+',
       ),
+      output(
+        'strike',
+        'U₀',
+        'energy',
+        'J',
+        'elastic work the floor as built takes on a square at its middle',
+        'U = ½ P w, σ = σL at the face',
+      ),
       {
         ...output(
           'saved',
@@ -182,6 +190,7 @@ function solve(x: PlainInputs): Solved {
       Gt: built.gt,
       arealMass: built.arealMass,
       mass: built.mass,
+      ...(built.strike === '' ? {} : { strike: built.strike }),
       saved: built.mass - best.mass,
       stiffnessRatio: best.d / built.d,
       shearRatio: best.gt / built.gt,
