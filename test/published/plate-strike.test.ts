@@ -158,6 +158,12 @@ describe('floor options', async () => {
     expect(detailRow(answer, 'unknown')[at]).toBe('');
   });
 
+  it('says which design has none, and which is bent beyond a thin plate’s theory', () => {
+    const said = (code: string) => answer.findings.find((f) => f.code === code)?.what;
+    expect(said('strike-not-known')).toMatch(/: unknown$/);
+    expect(said('strike-large-deflection')).toMatch(/: steel, thick$/);
+  });
+
   it('bars carry it with its spread: once that of the thickness, twice that of the limit', () => {
     const [weak, strong, none] = bars('Strike work');
     expect([weak?.label, strong?.label, none]).toEqual(['steel', 'thick', { label: 'unknown' }]);

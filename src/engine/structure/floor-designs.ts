@@ -27,6 +27,8 @@ export interface Design {
   readonly edge: number;
   /** Elastic work until the face reaches its limit, J; empty without a limit. */
   readonly strike: number | '';
+  /** Deflection at that, in thicknesses. */
+  readonly struck: number | '';
   readonly resistance: number | '';
   readonly growth: number | '';
 }
@@ -56,7 +58,7 @@ export function designOf(row: PlainRow, floor: Floor): Design {
     mass: arealMass * length * width + orNone(row.beside),
     price: orNone(row.price),
     edge: orNone(row.edge),
-    strike: strikeWork(skins, orNone(row.limit), floor),
+    ...struckBy(skins, orNone(row.limit), floor),
     resistance: resistanceOf(t, core, coreMass / density, material?.conductivity?.x),
     growth: expansion === undefined ? '' : 1e3 * expansion * length,
   };
@@ -64,16 +66,22 @@ export function designOf(row: PlainRow, floor: Floor): Design {
 
 const SUPPORTED = { x0: 'supported', xa: 'supported', y0: 'supported', yb: 'supported' } as const;
 
-/** Elastic work of a floor supported on all edges, pressed on a square at its middle, J. */
-function strikeWork(s: Skins, limit: number, { length, width, patch }: Floor): number | '' {
-  if (!(limit > 0) || !(patch <= Math.min(length, width))) return '';
+/** Elastic work of a floor supported on all edges, pressed on a square at its middle. */
+function struckBy(
+  s: Skins,
+  limit: number,
+  { length, width, patch }: Floor,
+): Pick<Design, 'strike' | 'struck'> {
+  const none = { strike: '', struck: '' } as const;
+  if (!(limit > 0) || !(patch <= Math.min(length, width))) return none;
   const square = { x: length / 2, y: width / 2, u: patch, v: patch };
   const bent = bentPlate(length, width, 0, SUPPORTED, { on: 'patch', ...square });
-  if (!bent) return '';
+  if (!bent) return none;
   const at = { a: length, b: width, u: patch, v: patch };
   const unit = unitStrike(bent, at, s.poisson, SUPPORTED, 'first yield');
   const depth = s.top + s.core + s.bottom;
-  return strikeOf(unit, bendingStiffness(s), depth, limit / s.modulus).work;
+  const { work, w } = strikeOf(unit, bendingStiffness(s), depth, limit / s.modulus);
+  return { strike: work, struck: w / depth };
 }
 
 /** Thermal resistance through a floor, m²·K/W: skins, and ribs as straight conductors. */
@@ -104,6 +112,7 @@ export const optionsTable = (designs: readonly Design[]): DetailTable => ({
     { name: 'price of that', kind: 'money', unit: '{u}' },
     { name: 'edge to trim or seal', kind: 'length', unit: 'm' },
     { name: 'strike work', kind: 'energy', unit: 'J' },
+    { name: 'deflection at that, in thicknesses' },
     { name: 'thermal resistance', kind: 'thermalResistance', unit: 'm2.K/W' },
     { name: 'growth of its length, mm/K' },
   ],
@@ -119,6 +128,7 @@ export const optionsTable = (designs: readonly Design[]): DetailTable => ({
     o.price,
     o.edge,
     o.strike,
+    o.struck,
     o.resistance,
     o.growth,
   ]),

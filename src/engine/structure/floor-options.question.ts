@@ -1,7 +1,7 @@
 import { type PlainInputs, question, type Solved } from '../method.ts';
 import { PLATES } from '../sections.ts';
 import { DESIGNS } from './floor-columns.ts';
-import { designOf, optionsTable } from './floor-designs.ts';
+import { type Design, designOf, optionsTable } from './floor-designs.ts';
 import { lookAtDesigns } from './floor-figures.ts';
 import { chosen, scalarsOf, size } from './inputs.ts';
 import { finding, output, refused } from './outputs.ts';
@@ -203,7 +203,41 @@ function solve(x: PlainInputs): Solved {
         `the lightest alternative is: ${best.name}${best.needs ? `; it needs: ${best.needs}` : ''}`,
         'Weigh stiffness, edge work, heat and price beside its mass.',
       ),
+      ...onStrikes(designs),
     ],
     detail: optionsTable(designs),
   };
+}
+
+/** Designs whose strike work is not known, or lies beyond small deflections. */
+function onStrikes(designs: readonly Design[]) {
+  const names = (of: (d: Design) => boolean) => designs.filter(of).map((d) => d.name);
+  const [unknown, deep] = [
+    names((d) => d.strike === ''),
+    names((d) => d.struck !== '' && d.struck > 0.5),
+  ];
+  return [
+    ...(unknown.length === 0
+      ? []
+      : [
+          finding(
+            'note',
+            'strike-not-known',
+            'designs',
+            `no strike work without a limit stress, or with a square larger than the floor: ${unknown.join(', ')}`,
+            'Give the yield or breaking stress of the face.',
+          ),
+        ]),
+    ...(deep.length === 0
+      ? []
+      : [
+          finding(
+            'doubt',
+            'strike-large-deflection',
+            'designs',
+            `at the limit more than half its thickness deep, where the plate stretches: ${deep.join(', ')}`,
+            'Take the strike work as a rank, not as a number to rely on.',
+          ),
+        ]),
+  ];
 }
