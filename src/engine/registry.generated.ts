@@ -603,6 +603,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     load: () => import('./structure/plate-stiffness.question.ts'),
   },
   {
+    id: 'plate-strike',
+    title: 'Strike work of a plate',
+    wording: 'How much work does a floor take at its middle before its face yields or cracks?',
+    subject: 'part',
+    section: { id: 'plates', title: 'Plates and floors', order: 64 },
+    load: () => import('./structure/plate-strike.question.ts'),
+  },
+  {
     id: 'plate-under-force',
     title: 'Deflection of a plate under a force on a point or patch',
     wording: 'How far does a plate give way under a force, and how stiff is it there?',
@@ -689,6 +697,14 @@ export const QUESTION_INDEX: readonly QuestionHead[] = [
     subject: 'joint',
     section: { id: 'census', title: 'Joints and times', order: 20 },
     load: () => import('./joining/run-down-time.question.ts'),
+  },
+  {
+    id: 'sandwich-plank',
+    title: 'Bending and core shear of a plank of two skins',
+    wording: 'How far does a sandwich plank give way, and how hard is its core sheared?',
+    subject: 'part',
+    section: { id: 'plates', title: 'Plates and floors', order: 64 },
+    load: () => import('./structure/sandwich-plank.question.ts'),
   },
   {
     id: 'screw',

@@ -74,6 +74,7 @@ export const KINDS = {
   tempAbs: { dim: dim(0, 0, 0, 0, 1), si: 'K', show: ['Cel', 'K'], affine: true },
   tempDiff: { dim: dim(0, 0, 0, 0, 1), si: 'K', show: ['K'] },
   thermalExpansion: { dim: dim(0, 0, 0, 0, -1), si: '/K', show: ['um/m/K', '/K'] },
+  thermalResistance: { dim: dim(0, -1, 3, 0, 1), si: 'm2.K/W', show: ['m2.K/W'] },
   secondMoment: { dim: dim(4), si: 'm4', show: ['cm4', 'mm4', 'm4'] },
   sectionModulus: { dim: dim(3), si: 'm3', show: ['cm3', 'mm3', 'm3'] },
   warpingConstant: { dim: dim(6), si: 'm6', show: ['cm6', 'mm6', 'm6'] },

@@ -98,7 +98,7 @@ describe('a thickness guessed by eye shows its price', () => {
 
 describe('floor options', async () => {
   const al = { modulus: '70 ± 1 GPa', poisson: '0.33 ± 0.01', density: '2700 ± 20 kg/m3' };
-  const none = { core: '', coreMass: '', beside: '', price: '', edge: '' };
+  const none = { core: '', coreMass: '', beside: '', price: '', edge: '', limit: '' };
   const designs = [
     {
       ...{ ...none, design: 'planks', material: 'Al 6005A-T6', needs: '', thickness: '4 ± 0.1 mm' },

@@ -39,6 +39,11 @@ const COLUMNS: readonly ScalarColumn[] = [
     ...{ range: [0.1, 0.49], bounds: { above: -1, below: 0.5 } },
   }),
   column({
+    ...{ name: 'limit', symbol: 'σL', kind: 'stress', unit: 'MPa', optional: true },
+    meaning: 'stress at which the face yields or first cracks; none leaves strike work empty',
+    ...{ range: [10, 2000], bounds: { above: 0 } },
+  }),
+  column({
     ...{ name: 'density', symbol: 'ρ', kind: 'density', unit: 'kg/m3', meaning: 'density' },
     ...{ range: [500, 12000], bounds: { above: 0 } },
   }),

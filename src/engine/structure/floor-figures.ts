@@ -2,12 +2,17 @@ import { formUncertainty } from '../../quantity/index.ts';
 import type { BarRow, Bars, FigureNumber } from '../figure.ts';
 import type { BoundLook, Cell, Found, FoundRow, Looked } from '../method.ts';
 import { linearised } from '../propagate.ts';
-import { type Design, designOf } from './floor-designs.ts';
+import { conductivitySpread, type Design, designOf } from './floor-designs.ts';
 
 type Shown = Pick<Bars, 'title' | 'kind' | 'unit'> & {
   readonly first: string;
+  /** NaN where the design lacks what it needs. */
   readonly of: (d: Design) => number;
+  /** Relative standard uncertainty that a material's table brings beside the cells. */
+  readonly tabled?: (material: string) => number | undefined;
 };
+
+const orNaN = (x: number | ''): number => (x === '' ? Number.NaN : x);
 
 /** What designs are weighed by, each with its own bars. */
 const SHOWN: readonly Shown[] = [
@@ -35,20 +40,29 @@ const SHOWN: readonly Shown[] = [
     ...{ title: 'Edge of the designs to trim or seal', kind: 'length', unit: 'm' },
     ...{ first: 'shortest', of: (d) => d.edge },
   },
+  {
+    ...{ title: 'Strike work of the designs', kind: 'energy', unit: 'J' },
+    ...{ first: 'weakest', of: (d) => orNaN(d.strike) },
+  },
+  {
+    ...{ title: 'Thermal resistance of the designs', kind: 'thermalResistance' },
+    ...{ unit: 'm2.K/W', first: 'least', of: (d) => orNaN(d.resistance) },
+    tabled: conductivitySpread,
+  },
 ];
 
 /** Designs ranked by what they are weighed by, each with its own spread. */
 export function lookAtDesigns(bound: BoundLook): Looked {
   const designs = bound.tables.designs ?? [];
   if (designs.length < 2) return {};
-  const ranked = (of: Shown['of']): BarRow[] =>
+  const ranked = (shown: Shown): BarRow[] =>
     designs
-      .map((row, i) => rowOf(row, bound, of, i === 0))
+      .map((row, i) => rowOf(row, bound, shown, i === 0))
       .sort((a, b) => (a.number?.x ?? Infinity) - (b.number?.x ?? Infinity));
   return {
-    figures: SHOWN.map(({ title, kind, unit, first, of }) => ({
-      ...bars(title, `A bar for each design, the ${first} first.`),
-      ...{ kind, unit, rows: ranked(of) },
+    figures: SHOWN.map((shown) => ({
+      ...bars(shown.title, `A bar for each design, the ${shown.first} first.`),
+      ...{ kind: shown.kind, unit: shown.unit, rows: ranked(shown) },
     })),
   };
 }
@@ -57,14 +71,9 @@ const bars = (title: string, alt: string): Pick<Bars, 'f' | 'title' | 'alt' | 'f
   ...{ f: 'bars', title, alt, from: 'zero' },
 });
 
-function rowOf(
-  row: FoundRow,
-  bound: BoundLook,
-  of: (d: Design) => number,
-  isBuilt: boolean,
-): BarRow {
+function rowOf(row: FoundRow, bound: BoundLook, shown: Shown, isBuilt: boolean): BarRow {
   const label = row.terms.design?.text || row.label;
-  const number = numberOf(row, bound, of);
+  const number = numberOf(row, bound, shown);
   return { label, ...(number ? { number } : {}), ...(isBuilt ? { word: 'as built' } : {}) };
 }
 
@@ -72,23 +81,24 @@ function rowOf(
 function numberOf(
   row: FoundRow,
   { scalars }: BoundLook,
-  of: (d: Design) => number,
+  { of, tabled }: Shown,
 ): FigureNumber | undefined {
-  const sides = ['length', 'width'].flatMap((name) => found(name, scalars[name]));
+  const sides = ['length', 'width', 'patch'].flatMap((name) => found(name, scalars[name]));
   const cells = [...sides, ...Object.entries(row.cells).flatMap(([name, c]) => found(name, c))];
   const terms = Object.fromEntries(Object.entries(row.terms).map(([k, t]) => [k, t.text]));
   const formula = (...xs: number[]): number => {
     const at = Object.fromEntries(cells.map(([name], i) => [name, xs[i] ?? Number.NaN]));
-    const { length = Number.NaN, width = Number.NaN } = at;
-    return of(designOf({ ...terms, ...at }, length, width));
+    const { length = Number.NaN, width = Number.NaN, patch = Number.NaN } = at;
+    return of(designOf({ ...terms, ...at }, { length, width, patch }));
   };
   const { form } = linearised(
     formula,
     cells.map(([, cell]) => cell.form),
   );
   if (!Number.isFinite(form.x)) return undefined;
-  const u = formUncertainty(form);
-  const isWhole = cells.every(([, cell]) => cell.unknownSpread !== true);
+  const share = tabled ? tabled(terms.material ?? '') : 0;
+  const u = Math.hypot(formUncertainty(form), form.x * (share ?? 0));
+  const isWhole = share !== undefined && cells.every(([, cell]) => cell.unknownSpread !== true);
   return isWhole ? { x: form.x, u } : { x: form.x, u: 'incomplete', knownU: u };
 }
 
