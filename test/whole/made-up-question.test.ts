@@ -121,7 +121,8 @@ async function checkPages(address: URL): Promise<void> {
       .toMatch(/front axle over rear axle/);
     const text = ((await card.textContent()) ?? '').replaceAll(/\s+/g, ' ');
     const figure = card.getByRole('img', { name: /^Made-up loads of the corners/ });
-    expect(await figure.locator('svg text').allTextContents()).toContain('460 kg');
+    // The figure is laid out when its width is known.
+    await expect.poll(() => figure.locator('svg text').allTextContents()).toContain('460 kg');
     expect(text).toContain('148.0');
     expect(text).toContain('different');
     expect(text).toContain('Made up for a test');
